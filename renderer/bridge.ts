@@ -6,6 +6,7 @@ import { News } from '#shared-calc/contract/news.ts';
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
 import { failed } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
+import { listenTogether } from './shared-news.ts';
 
 declare global {
   interface Window {
@@ -60,28 +61,21 @@ function desktopCarrier({ call, onNews }: DesktopDoor): Carrier {
   };
 }
 
+/** A call that takes longer is given up, and the page reads again what was kept. */
+const CALL_MS = 30_000;
+
 const loopbackCarrier: Carrier = {
   send: async (channel, input) => {
     const headers = { 'content-type': 'application/json' };
-    const answer = await fetch(`/call/${channel}`, { method: 'POST', headers, body: JSON.stringify(input) });
+    const body = JSON.stringify(input);
+    const signal = AbortSignal.timeout(CALL_MS);
+    const answer = await fetch(`/call/${channel}`, { method: 'POST', headers, body, signal });
     const text = await answer.text();
     const data: unknown = answer.ok ? JSON.parse(text) : { ok: false, fault: refusalOf(answer.status, text) };
     return data;
   },
-  listen: (listener) => {
-    const source = new EventSource('/events');
-    let isAway = false;
-    source.onerror = () => {
-      if (!isAway) listener({ is: 'away' });
-      isAway = true;
-    };
-    source.onopen = () => {
-      if (isAway) listener({ is: 'back' });
-      isAway = false;
-    };
-    source.onmessage = ({ data }) => tell(listener, JSON.parse(String(data)));
-    return () => source.close();
-  },
+  listen: (listener) =>
+    listenTogether('/events', (heard) => (heard.is === 'sent' ? tell(listener, heard.data) : listener(heard))),
 };
 
 /** The host gives its reason for rejecting a call as plain text. */

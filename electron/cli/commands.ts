@@ -18,6 +18,7 @@ import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
+import { priceListCommands } from './commands/price-lists.ts';
 import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
@@ -58,6 +59,7 @@ const all: readonly Command[] = [
   bookExportCommand,
   ...bookBackupCommands,
   importPricesCommand,
+  ...priceListCommands,
   ...pricesCommands,
   startCommand,
   completionCommand(() => all),

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { afterFrame } from '#renderer/frame/after-frame.ts';
 import { gridController, type GridActs, type GridController } from '#renderer/grid/grid-controller.ts';
 import type { CellKey, CellText } from '#renderer/grid/grid-model.ts';
+import { movedOne } from '#renderer/grid/moved-one.ts';
 import { single } from '#renderer/grid/selection.ts';
 import type { BenchActs } from './bench-acts.ts';
 import { benchLayout } from './bench-layout.ts';
@@ -104,6 +105,14 @@ function gridActs(
       acts.choose(key && isBox(model(), key) ? key : undefined);
     },
     menu: (at) => benchMenu(model(), acts, at),
+    ordered: (columns) => {
+      const moved = movedOne(
+        model().columns.map(({ key }) => key),
+        columns,
+      );
+      // The names are the first column.
+      if (moved) acts.moveSize(moved.key, moved.to - 1);
+    },
     columnMenu: (column) => sizeMenu(model().view, acts, column),
     openRow: (key, all) => {
       const row = model().rowOf(key);

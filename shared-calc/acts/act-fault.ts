@@ -197,6 +197,8 @@ export type ActFault =
   | { readonly kind: 'no-supplier'; readonly supplier: string; readonly near?: string }
   | { readonly kind: 'nothing-priced'; readonly supplier: string; readonly on: string }
   | { readonly kind: 'pack-there'; readonly material: string }
+  /** Two rows of a list are one new material, and are sold in units of two kinds. */
+  | { readonly kind: 'unit-of-another'; readonly label: string; readonly unit: string; readonly own: string }
   | { readonly kind: 'rows-refused'; readonly rows: readonly RefusedRow[] }
   /** The input does not match the act's schema; `at` is the field, empty for the whole input. */
   | { readonly kind: 'bad-input'; readonly at: string; readonly issues: readonly FieldIssue[] };

@@ -23,6 +23,7 @@ import * as quoteLines from './quote-line-acts.ts';
 import * as orders from './order-acts.ts';
 import { receiveOrder } from './receive-acts.ts';
 import * as store from './store-acts.ts';
+import { takePriceList } from './take-price-list.ts';
 import * as tubs from './tub-acts.ts';
 import * as tubMoves from './tub-moves.ts';
 
@@ -102,6 +103,7 @@ const acts = {
   newPack: prices.newPack,
   putPrice: prices.putPrice,
   raisePrices,
+  takePriceList,
   startTub: tubs.startTub,
   changeTub: tubs.changeTub,
   harvestTub: tubMoves.harvestTub,

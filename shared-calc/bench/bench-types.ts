@@ -34,6 +34,8 @@ export interface Box {
   readonly source: BoxSource;
   /** The figure or rule as it was written. */
   readonly text: string;
+  /** A person typed the text for this tank or job, so that it is shown as it stands. */
+  readonly typed?: true;
   /** The parsed rule, if the text is a rule. */
   readonly rule?: Rule;
   readonly state: BoxState;

@@ -25,16 +25,20 @@ export function readMoney(
   if (whole !== undefined) return ok(whole);
   if (!read.ok) return failed(moneyFault(read.fault, name, tidy));
   if (read.value.unit.symbol !== 'money') return failed({ kind: 'not-money', name, text: tidy });
-  const coins = wholeCoins(read.value.value, coinDecimals);
-  return typeof coins === 'number' ? ok(coins) : failed({ kind: coins, name, text: tidy });
+  return coinsOf(read.value.value, coinDecimals, { name, text: tidy });
 }
 
-/** Whole coins, or how an amount is none. */
-function wholeCoins(value: number, coinDecimals: number): number | 'below-zero' | 'too-much-money' | 'part-of-coin' {
-  if (value < 0) return 'below-zero';
+/** Whole coins of an amount; a negative one and a fraction of a coin are refused. */
+export function coinsOf(
+  value: number,
+  coinDecimals: number,
+  { name, text }: { readonly name: string; readonly text: string },
+): Result<number, EntryFault> {
+  if (value < 0) return failed({ kind: 'below-zero', name, text });
   const coins = Math.round(value * 10 ** coinDecimals);
-  if (!Number.isSafeInteger(coins)) return 'too-much-money';
-  return Math.abs(value * 10 ** coinDecimals - coins) < 1e-6 ? coins : 'part-of-coin';
+  if (!Number.isSafeInteger(coins)) return failed({ kind: 'too-much-money', name, text });
+  const isWhole = Math.abs(value * 10 ** coinDecimals - coins) < 1e-6;
+  return isWhole ? ok(coins) : failed({ kind: 'part-of-coin', name, text });
 }
 
 /** Where a currency has no coins, `3,200` can only be 3200. */

@@ -160,6 +160,8 @@ const sayings: Sayings<Own, [Called]> = {
     `No supplier called ${supplier}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
   'nothing-priced': ({ supplier, on }) => `${supplier} sells nothing that has a price on ${on}.`,
   'pack-there': ({ material }) => `${material} has such a pack already.`,
+  'unit-of-another': ({ label, unit, own }) =>
+    `${label} is new in ${own} and in ${unit}: give one of them another name.`,
   'rows-refused': ({ rows }) =>
     `${rows.map(({ row, fault }) => `Row ${row}: ${sayRowFault(fault)}`).join(' ')} Nothing was taken in.`,
   'bad-input': ({ issues }) => {

@@ -171,7 +171,7 @@ describe('a book of one’s own', () => {
     const store = plain(await page.textContent('main'));
     expect([functions.includes('layer_volume'), jobs, store.includes('T03')]).toEqual([
       true,
-      'There is no job yet. Make the first.',
+      'There is no job yet. Make the first',
       false,
     ]);
   });

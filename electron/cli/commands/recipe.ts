@@ -98,7 +98,9 @@ function noRecipe(recipe: string, records: Records): string {
 }
 
 function tanksOf(given: Arguments, records: Records): Result<readonly string[], string> {
-  const codes = (listOf(given, 'sizes') ?? []).map((word) => (records.tank.has(word) ? word : word.replace(/x\d+$/, '')));
+  const codes = (listOf(given, 'sizes') ?? []).map((word) =>
+    records.tank.has(word) ? word : word.replace(/x\d+$/, ''),
+  );
   const unknown = codes.find((code) => !records.tank.has(code));
   if (unknown === undefined) return ok(codes);
   return failed(`No tank called ${unknown}.${didYouMean(unknown, [...records.tank.keys()])}`);

@@ -1,4 +1,4 @@
-import { added } from '#shared-calc/records/change.ts';
+import { added as addedRecord } from '#shared-calc/records/change.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal } from '@preact/signals';
@@ -14,7 +14,23 @@ import type { EditHouse } from '#renderer/store/house-ask.ts';
 import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipePanel } from './recipe-panel.tsx';
 
-const firstRecipe = added('recipe', { id: 'H1', title: 'House recipe', note: '' });
+const firstRecipe = addedRecord('recipe', { id: 'H1', title: 'House recipe', note: '' });
+
+function noRecipe(book: PageStore['book']): PlaceView {
+  return {
+    about: '',
+    aside: '',
+    acts: [],
+    work: (
+      <EmptyNote>
+        There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
+        <Button look="plain" onClick={() => void book.doAct('put', firstRecipe)}>
+          Begin an empty recipe
+        </Button>
+      </EmptyNote>
+    ),
+  };
+}
 
 /** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
 export function recipePlace({ book, bench, clock, house }: PageStore): (route: Route) => PlaceView {
@@ -26,20 +42,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
     const recipe = store.recipe.value;
-    if (!recipe)
-      return {
-        about: '',
-        aside: '',
-        acts: [],
-        work: (
-          <EmptyNote>
-            There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
-            <Button look="plain" onClick={() => void book.doAct('put', firstRecipe)}>
-              Begin an empty recipe
-            </Button>
-          </EmptyNote>
-        ),
-      };
+    if (!recipe) return noRecipe(book);
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
-import { nextCode } from '#renderer/books/next-code.ts';
+import { nextCode } from '#shared-calc/records/next-code.ts';
 import { byCode } from '#renderer/books/record-table.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
