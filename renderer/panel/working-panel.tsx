@@ -71,6 +71,9 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
               <Button title="This value for all sizes of the job" onClick={acts.forWholeJob}>
                 {actNames.wholeJob}
               </Button>
+              <Button title="This value for its tank in every job" onClick={acts.alwaysForTank}>
+                {actNames.alwaysForTank}
+              </Button>
             </Buttons>
           )}
         </section>

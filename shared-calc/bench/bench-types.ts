@@ -8,6 +8,7 @@ import type { Rule } from '#shared-calc/rule/tree.ts';
 /** Where a cell's value comes from, or why it has none. */
 export type BoxState =
   | 'house'
+  | 'always for this tank'
   | Giver
   | 'job'
   | 'local'

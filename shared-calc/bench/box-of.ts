@@ -1,6 +1,8 @@
 import type { BoxProblem, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { BoxSource } from '#shared-calc/recipe/column.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { isForTank } from '#shared-calc/recipe/whole-recipe.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { ResolvedText } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -44,9 +46,14 @@ export function boxOf(parts: Parts): Box {
   const flags = flagsOf(line, [worked.value, ...endsOf(reading)], (material) =>
     input.isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
   );
-  const state = source === 'tank' ? 'house' : source;
+  const state = givenState(source, line);
   const range = isFixed(line) ? undefined : ranges().ranges.get(line.name);
   return { ...common, value: worked.value, state, flags, ...(range !== undefined && { range }) };
+}
+
+function givenState(source: BoxSource, line: Line): BoxState {
+  if (source === 'house' && isForTank(line)) return 'always for this tank';
+  return source === 'tank' ? 'house' : source;
 }
 
 /** What is written over for a size or a job is as it was typed. */

@@ -1,7 +1,6 @@
-import { added as addedRecord } from '#shared-calc/records/change.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { actNames } from '#shared-calc/words/act-names.ts';
-import { signal } from '@preact/signals';
+import { signal, type Signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
@@ -9,28 +8,15 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
+import type { Recipe } from '#shared-calc/records/records.ts';
+import { DifferencesDialog } from './differences-dialog.tsx';
+import type { FamilyAsk } from './family-part.tsx';
+import { ForkDialog } from './fork-dialog.tsx';
+import { lineHands } from './line-hands.ts';
 import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
 import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipePanel } from './recipe-panel.tsx';
-
-const firstRecipe = addedRecord('recipe', { id: 'H1', title: 'House recipe', note: '' });
-
-function noRecipe(book: PageStore['book']): PlaceView {
-  return {
-    about: '',
-    aside: '',
-    acts: [],
-    work: (
-      <EmptyNote>
-        There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
-        <Button look="plain" onClick={() => void book.doAct('put', firstRecipe)}>
-          Begin an empty recipe
-        </Button>
-      </EmptyNote>
-    ),
-  };
-}
 
 /** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
 export function recipePlace({ book, bench, clock, house }: PageStore): (route: Route) => PlaceView {
@@ -38,6 +24,8 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const editHouse: EditHouse = (edit, direct, after) => house.edit(edit, direct, { ...after, back });
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
+  const hands = lineHands(book, store, editing);
+  const family = signal<FamilyAsk | undefined>(undefined);
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
@@ -47,10 +35,15 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
       acts: actsOf(book, store, editing),
-      work: <RecipeList store={store} editing={editing} />,
+      work: (
+        <>
+          <RecipeList store={store} editing={editing} hands={hands} />
+          <FamilyDialogs book={book} store={store} recipe={recipe} asked={family} />
+        </>
+      ),
       sidePanel:
         store.chosen.value === undefined ? (
-          <RecipePanel book={book} store={store} />
+          <RecipePanel book={book} store={store} family={family} />
         ) : (
           <LinePanel
             key={store.faces.value.of(store.chosen.value)?.line.id}
@@ -71,6 +64,38 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
       },
     };
   };
+}
+
+/** Answers to questions make a whole recipe; an empty one is filled line by line. */
+const firstRecipe = { id: 'H1', title: 'House recipe', note: '' };
+
+function noRecipe(book: PageStore['book']): PlaceView {
+  return {
+    about: '',
+    aside: '',
+    acts: [],
+    work: (
+      <EmptyNote>
+        There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
+        <Button look="plain" onClick={() => void book.doAct('put', { kind: 'recipe', record: firstRecipe })}>
+          Begin an empty recipe
+        </Button>
+      </EmptyNote>
+    ),
+  };
+}
+
+interface DialogParts extends Pick<PageStore, 'book'> {
+  readonly store: RecipeStore;
+  readonly recipe: Recipe;
+  readonly asked: Signal<FamilyAsk | undefined>;
+}
+
+function FamilyDialogs({ book, store, recipe, asked }: DialogParts) {
+  const close = () => (asked.value = undefined);
+  if (asked.value === 'fork') return <ForkDialog book={book} parent={recipe} close={close} />;
+  if (asked.value === undefined) return null;
+  return <DifferencesDialog book={book} recipe={recipe} tank={store.tank.value?.id} close={close} />;
 }
 
 /** After a dialog the keyboard is on the line that was edited, unless something else has it. */
