@@ -22,6 +22,8 @@ import { raisePrices } from './price-rise.ts';
 import * as quoteLines from './quote-line-acts.ts';
 import * as orders from './order-acts.ts';
 import { receiveOrder } from './receive-acts.ts';
+import { makeRecipe } from './make-recipe.ts';
+import * as severalLines from './several-lines.ts';
 import * as store from './store-acts.ts';
 import { takePriceList } from './take-price-list.ts';
 import * as tubs from './tub-acts.ts';
@@ -44,6 +46,9 @@ const acts = {
   writeLine: recipes.writeLine,
   moveUse: recipes.moveUse,
   writeRecipe: recipes.writeRecipe,
+  makeRecipe,
+  removeLines: severalLines.removeLines,
+  takeLines: severalLines.takeLines,
   copyRecipe,
   forkRecipe: families.forkRecipe,
   takeFromParent: families.takeFromParent,
