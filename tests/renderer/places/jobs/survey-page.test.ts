@@ -89,7 +89,7 @@ describe('the calendar of a day', () => {
     await page.getByRole('button', { name: 'Calendar for Handover wanted' }).press('Enter');
     const day = (name: string) => page.getByRole('grid').getByRole('button', { name, exact: true });
     const isAt = (name: string) =>
-      expect.poll(() => day(name).evaluate((one) => one === document.activeElement), name).toBe(true);
+      expect.poll(() => day(name).evaluate((one) => one === document.activeElement), { message: name }).toBe(true);
     await isAt('Wednesday 12 May 2027');
     expect(await axeFaults(page)).toEqual([]);
     for (const [key, name] of [
