@@ -18,7 +18,7 @@ import {
 import { typedFields } from './typed.ts';
 
 const unitSystems = ['metric', 'us'] as const;
-const dateOrders = ['ymd', 'dmy', 'mdy'] as const;
+export const dateOrders = ['ymd', 'dmy', 'mdy'] as const;
 const dateOrderWords = {
   ymd: 'year first, 2027-05-12',
   dmy: 'day first, 12 May 2027, 12/5/2027',
