@@ -12,6 +12,7 @@ import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
 import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
+import { placeLine } from './place-line.ts';
 import { moveSize } from './size-order.ts';
 import * as batches from './batch-acts.ts';
 import * as keeps from './keep-acts.ts';
@@ -41,6 +42,7 @@ const acts = {
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,
   moveLine: recipes.moveLine,
+  placeLine,
   removeLine: recipes.removeLine,
   changeLine: recipes.changeLine,
   writeLine: recipes.writeLine,

@@ -11,6 +11,7 @@ import type { Recipe } from '#shared-calc/records/records.ts';
 import { DifferencesDialog } from './differences-dialog.tsx';
 import type { FamilyAsk } from './family-part.tsx';
 import { ForkDialog } from './fork-dialog.tsx';
+import { lineHands } from './line-hands.ts';
 import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
 import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
@@ -22,6 +23,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const editHouse: EditHouse = (edit, direct, after) => house.edit(edit, direct, { ...after, back });
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
+  const hands = lineHands(book, store, editing);
   const family = signal<FamilyAsk | undefined>(undefined);
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
@@ -34,7 +36,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
       acts: actsOf(book, store, editing),
       work: (
         <>
-          <RecipeList store={store} editing={editing} />
+          <RecipeList store={store} editing={editing} hands={hands} />
           <FamilyDialogs book={book} store={store} recipe={recipe} asked={family} />
         </>
       ),
