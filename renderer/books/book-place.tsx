@@ -1,3 +1,4 @@
+import { Button } from '#renderer/kit/button.tsx';
 import { added, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { effect, signal, untracked, type Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
@@ -66,11 +67,7 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
           <HiddenRows arranged={arranged} showAll={view.showAll} />
           <BookSheetView parts={parts} acts={acts} grid={grid} arranged={arranged} start={rest.slice(-2)} />
           <Filtering table={table} context={context} column={filtering} take={view.filter} />
-          {rows.length === 0 && (
-            <div class={css['noRows']}>
-              <EmptyNote>{whenEmpty}</EmptyNote>
-            </div>
-          )}
+          {rows.length === 0 && <NoRows says={whenEmpty} one={table.one} add={table.add && acts.add} />}
         </div>
       ),
       ...(parts.sidePanel && {
@@ -210,6 +207,28 @@ function findRow<Row extends BookRow>(
   return (
     rows.find((row) => [row.id, nameOf(row)].some((name) => name.toLowerCase() === wanted)) ??
     rows.find((row) => nameOf(row).toLowerCase().includes(wanted))
+  );
+}
+
+interface NoRowsParts {
+  readonly says: string;
+  readonly one: string;
+  readonly add: (() => void) | undefined;
+}
+
+/** Instead of the rows of an empty book. */
+function NoRows({ says, one, add }: NoRowsParts) {
+  return (
+    <div class={css['noRows']}>
+      <EmptyNote>
+        {says}{' '}
+        {add && (
+          <Button look="plain" onClick={add}>
+            Add the first {one}
+          </Button>
+        )}
+      </EmptyNote>
+    </div>
   );
 }
 

@@ -5,10 +5,11 @@ import { contextNow } from '#renderer/books/book-api.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
 import { SoldAs } from '#renderer/books/sold-as.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Dialog } from '#renderer/kit/dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { differenceWords } from '#shared-calc/papers/house-said.ts';
-import { FirstMinute, isFirstMinute } from './first-minute.tsx';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { places } from '#shared-calc/contract/places.ts';
@@ -51,7 +52,7 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
     }
     shown = route;
     const opened = bench.opened.value;
-    if (!opened || isFirstMinute(store.book.records.value)) return firstMinute(store);
+    if (!opened) return nothingOpen(store);
     return {
       about: bench.title.value,
       aside: [asideOf(store), soldWords(store)].filter((words) => words !== '').join('; '),
@@ -68,13 +69,24 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   };
 }
 
-/** The view of a book without any size yet. */
-function firstMinute({ book }: PageStore): PlaceView {
+/** No job is open that has a size. */
+function nothingOpen({ book }: PageStore): PlaceView {
+  const isNew = book.records.value.size.size === 0;
   return {
     about: '',
     aside: '',
     acts: [],
-    work: <FirstMinute context={contextNow(book)} api={book} />,
+    work: (
+      <EmptyNote>
+        The bench works every figure of a job's tanks side by side.{' '}
+        {isNew ? (
+          <Link href={writeRoute('today')}>Begin with what a first quote needs</Link>
+        ) : (
+          <Link href={writeRoute('jobs')}>Open a job</Link>
+        )}
+        .
+      </EmptyNote>
+    ),
   };
 }
 
