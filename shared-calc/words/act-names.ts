@@ -15,6 +15,7 @@ export const actNames = {
   copyWithNames: 'Copy with names',
   empty: 'Empty',
   find: 'Find',
+  findReplace: 'Find and replace',
   help: 'Help',
   importList: 'Import a list',
   importPrices: 'Import prices',

@@ -7,6 +7,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
+import { FindReplace } from './find-replace.tsx';
 import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
 import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
@@ -18,6 +19,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const editHouse: EditHouse = (edit, direct, after) => house.edit(edit, direct, { ...after, back });
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
+  const replacing = signal(false);
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
@@ -32,8 +34,13 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
-      acts: actsOf(book, store, editing),
-      work: <RecipeList store={store} editing={editing} />,
+      acts: actsOf(book, store, { editing, replacing }),
+      work: (
+        <>
+          <RecipeList store={store} editing={editing} />
+          {replacing.value && <FindReplace book={book} recipe={recipe.id} close={() => (replacing.value = false)} />}
+        </>
+      ),
       sidePanel:
         store.chosen.value === undefined ? (
           <RecipePanel book={book} store={store} />
@@ -65,11 +72,13 @@ function backToLine(store: RecipeStore): void {
   if (line !== undefined && document.activeElement === document.body) focusLine(line);
 }
 
-function actsOf(
-  book: PageStore['book'],
-  store: RecipeStore,
-  editing: { value: Editing | undefined },
-): readonly PlaceAct[] {
+interface Shown {
+  readonly editing: { value: Editing | undefined };
+  /** The dialog to find and replace is open. */
+  readonly replacing: { value: boolean };
+}
+
+function actsOf(book: PageStore['book'], store: RecipeStore, { editing, replacing }: Shown): readonly PlaceAct[] {
   const recipe = store.recipe.value;
   if (!recipe) return [];
   const copy = () => {
@@ -91,6 +100,7 @@ function actsOf(
       hint: 'Title, note, and the size it is worked on',
       run: () => (store.chosen.value = undefined),
     },
+    { label: actNames.findReplace, run: () => (replacing.value = true) },
     { label: actNames.copyRecipe, run: copy },
     { label: actNames.addLine, main: true, hint: 'After the chosen line', run: add },
   ];
