@@ -1,4 +1,5 @@
 import '#shared-calc/contract/no-code-from-text.ts';
+import { z } from 'zod';
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import type { DesktopDoor, DesktopFiles } from '#shared-calc/contract/desktop-door.ts';
@@ -6,6 +7,7 @@ import { News } from '#shared-calc/contract/news.ts';
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
 import { failed } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
+import { listenTogether } from './shared-news.ts';
 
 declare global {
   interface Window {
@@ -60,28 +62,20 @@ function desktopCarrier({ call, onNews }: DesktopDoor): Carrier {
   };
 }
 
+/** A call that takes longer is given up, and the page reads again what was kept. */
+const CALL_MS = 30_000;
+
 const loopbackCarrier: Carrier = {
   send: async (channel, input) => {
     const headers = { 'content-type': 'application/json' };
-    const answer = await fetch(`/call/${channel}`, { method: 'POST', headers, body: JSON.stringify(input) });
+    const body = JSON.stringify(input);
+    const signal = AbortSignal.timeout(CALL_MS);
+    const answer = await fetch(`/call/${channel}`, { method: 'POST', headers, body, signal });
     const text = await answer.text();
     const data: unknown = answer.ok ? JSON.parse(text) : { ok: false, fault: refusalOf(answer.status, text) };
     return data;
   },
-  listen: (listener) => {
-    const source = new EventSource('/events');
-    let isAway = false;
-    source.onerror = () => {
-      if (!isAway) listener({ is: 'away' });
-      isAway = true;
-    };
-    source.onopen = () => {
-      if (isAway) listener({ is: 'back' });
-      isAway = false;
-    };
-    source.onmessage = ({ data }) => tell(listener, JSON.parse(String(data)));
-    return () => source.close();
-  },
+  listen: (listener) => listenTogether('/events', (data) => tell(listener, data)),
 };
 
 /** The host gives its reason for rejecting a call as plain text. */
@@ -90,8 +84,10 @@ function refusalOf(status: number, says: string): Refusal {
   return { says: status === 403 ? ended : says.trim(), readAgain: false };
 }
 
+const Heard = z.union([News, z.strictObject({ is: z.enum(['away', 'back']) })]);
+
 /** Ignores messages that are not news. */
 function tell(listener: Listener, data: unknown): void {
-  const news = News.safeParse(data);
+  const news = Heard.safeParse(data);
   if (news.success) listener(news.data);
 }

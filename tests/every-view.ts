@@ -94,10 +94,11 @@ function sizeViews(records: Records, job: Job, { bench, pricing, sheet, key }: W
   const display = displayOf(workshopOf(records));
   const { lines } = bench.input();
   const faces = lineFaces(lines, display);
+  const recipe = { id: job.recipe, title: job.recipe, note: '' };
   const column = sheet.columns.find((each) => each.key === key);
   if (!column) throw new Error(`no column ${key}`);
   return {
-    head: headView({ ...column, written: new Map(), locals: new Map() }, bench, faces, false),
+    head: headView({ ...column, written: new Map(), locals: new Map() }, bench, faces, { recipe, recipes: [recipe] }),
     section: benchSection(bench, key),
     headlines: [...faces.sections.keys()].map((section) => headline(bench, key, section, faces)),
     checks: checksOf(bench, key, display),

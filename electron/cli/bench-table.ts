@@ -19,7 +19,10 @@ import { surveyOf, type WorkedOrder } from './work-order.ts';
 /** The size bench as text: lines by section, sums, then missing figures and failed checks. */
 export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string {
   const { order } = worked;
-  const heads = order.columns.map(({ key, count }) => (count === 1 ? key : `${key} x${count}`));
+  const heads = order.columns.map(({ key, count, recipe }) => {
+    const built = recipe === undefined ? key : `${key}:${recipe}`;
+    return count === 1 ? built : `${built} x${count}`;
+  });
   const figures = heads.map((_, at) => at + 2);
   const sums = order.columns.map(({ key }) => columnSums(worked, key));
   const notes = [
@@ -69,7 +72,7 @@ function lineRows({ bench, order, workshop }: WorkedOrder, lines: readonly Line[
     ...own.map((line) => [
       line.name,
       unitWords(line, display),
-      ...order.columns.map(({ key }) => boxWords(bench.box(key, line.name), bench.input().lines, display)),
+      ...order.columns.map(({ key }) => boxWords(bench.box(key, line.name), bench.lines(key), display)),
     ]),
   ]);
 }

@@ -5,17 +5,20 @@ import { benchCommand } from './commands/bench.ts';
 import { bookBackupCommands } from './commands/book-backups.ts';
 import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
+import { completionCommand } from './commands/completion.ts';
 import { culturesCommand } from './commands/cultures.ts';
 import { didCommand } from './commands/did.ts';
 import { functionsCommand } from './commands/functions.ts';
 import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
 import { houseCommands } from './commands/house.ts';
+import { recipeCommands } from './commands/recipe.ts';
 import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
+import { priceListCommands } from './commands/price-lists.ts';
 import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
@@ -39,6 +42,7 @@ const all: readonly Command[] = [
   jobsCommand,
   ...jobCommands,
   ...houseCommands,
+  ...recipeCommands,
   actsCommand,
   actCommand,
   prepareCommand,
@@ -55,8 +59,10 @@ const all: readonly Command[] = [
   bookExportCommand,
   ...bookBackupCommands,
   importPricesCommand,
+  ...priceListCommands,
   ...pricesCommands,
   startCommand,
+  completionCommand(() => all),
 ];
 
 export const commands: ReadonlyMap<string, Command> = new Map(all.map((command) => [command.name, command]));

@@ -18,7 +18,7 @@ export function changeTexts({ before, after }: Pick<HouseChange, 'before' | 'aft
 }
 
 export function logJson(change: HouseChange): Record<string, unknown> {
-  const { id, recipe, on, note, fromJob, inForceOn, answers } = change;
+  const { id, recipe, on, note, fromJob, inForceOn, answers, how, of, by, for: tanks } = change;
   return {
     change: id,
     recipe,
@@ -28,6 +28,10 @@ export function logJson(change: HouseChange): Record<string, unknown> {
     fromJob: fromJob ?? null,
     inForceOn: inForceOn ?? null,
     answers,
+    ...(how !== undefined && { how }),
+    ...(of !== undefined && { of }),
+    ...(by !== undefined && { by }),
+    ...(tanks && { for: tanks }),
   };
 }
 

@@ -64,16 +64,16 @@ function issueWhole(
   if (!sheet.ok) return sheet;
   const number = book.nextQuote(order.jobId === undefined ? undefined : quoteNumberOf(records, order.jobId));
   const issue = { number: number.number, revision: number.revision, issuedOn: today() };
-  const body = freezeQuote(records, { sheet: sheet.value, bench, pricing, house }, sums, issue);
+  const body = freezeQuote(records, { sheet: sheet.value, lines: order.lines, bench, pricing, house }, sums, issue);
   const change = issueAnyway(records, issueQuote(records, body, hashBody), { body, reason: reason.value, against });
   const issued = book.apply(change, book.revision());
   return issued.ok ? ok(number) : failed(sayEditFault(issued.fault));
 }
 
 /** The order with the overrides on the command line, which count as the client's. */
-export function orderSheet({ derived, order, bench }: WorkedOrder): Result<JobSheet, string> {
+export function orderSheet({ derived, order }: WorkedOrder): Result<JobSheet, string> {
   const sheet = writeOver(plainSheet(order, derived), order.written, {
-    lines: bench.input().lines,
+    lines: order.lines,
     by: 'client',
     // The order has figures as the book stores them.
     decimalComma: false,

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readText } from './read-text.ts';
 import { readCsv, type CsvRow } from '#shared-calc/read/csv-rows.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
@@ -22,12 +22,4 @@ export function readListFile<T>(
   ];
   if (says.length > 0) return failed(says.map((row) => `${file}, row ${row.row}: ${row.says}`));
   return ok(read.flatMap((row) => (row.ok ? [row.value] : [])));
-}
-
-function readText(file: string): string | undefined {
-  try {
-    return readFileSync(file, 'utf8');
-  } catch {
-    return undefined;
-  }
 }

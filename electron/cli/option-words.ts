@@ -17,6 +17,11 @@ const readings = '"21 degC"';
 /** Options by name; one that means another thing for a command stands under `COMMAND OPTION`. */
 const words: Readonly<Record<string, OptionWords>> = {
   active: takes('yes', 'whether the animals are active'),
+  'recipe fork title': takes('"Dry planted"', 'what the recipe is called; as its parent if left out'),
+  'recipe fork animals': takes('A3', 'the kind of animal that it is for'),
+  'recipe fork tanks': takes('T01,T02', 'the tanks that it is for'),
+  'recipe fork season': takes('10-01..03-31', 'the part of the year that it is for'),
+  'recipe take keep': flag('the recipe keeps what it has, and the change of its parent counts as seen'),
   aim: takes('clean', 'clean, or sterile'),
   altitude: takes('"650 m"', 'where the leaves are treated; the workshop’s own if left out'),
   anyway: takes('"the shelf was changed"', 'why it is done although something stands against it'),

@@ -2,7 +2,9 @@ import { storedText } from '#shared-calc/recipe/stored-text.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
+import { joinLines } from '#shared-calc/bench/column-lines.ts';
 import { columnKey } from '#shared-calc/jobs/job-sheet.ts';
+import { splitSize } from '#shared-calc/jobs/read-sizes.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
@@ -22,7 +24,7 @@ export const orderOptions = {
 
 export interface Order {
   readonly recipe: string;
-  /** The lines that it is worked from: of the recipe, or as its job was sold. */
+  /** The usual lines: of the recipe, or as its job was sold. A size may have its own. */
   readonly lines: readonly Line[];
   readonly columns: readonly ColumnInput[];
   /** Sizes that `--size` leaves out; they stand at the place all the same. */
@@ -83,20 +85,22 @@ function sizesOrder(given: Arguments, sizes: string, { records, lines }: Derived
   for (const word of sizes.split(',').map((each) => each.trim())) {
     const column = readSize(word, columns, records);
     if (!column.ok) return column;
-    columns.push(column.value);
+    const { recipe: own = recipe, ...rest } = column.value;
+    columns.push(own === recipe ? rest : { ...rest, recipe: own, lines: lines(own) });
   }
   return ok({ recipe, lines: lines(recipe), columns, beside: [], job: new Map(), written: [] });
 }
 
-/** `T07x2` is the tank T07, built twice; the second T07 of an order is `T07#2`. */
+/** `T05:H3x2` is the tank T05 by the recipe H3, built twice; the second T05 of an order is `T05#2`. */
 function readSize(word: string, before: readonly ColumnInput[], records: Records): Result<ColumnInput, string> {
   if (word === '') return failed('--sizes has an empty place; write the sizes as T03,T07x2.');
-  const [, code = word, times = '1'] = records.tank.has(word) ? [] : (/^(.+?)x(\d+)$/.exec(word) ?? []);
+  const { tank: code, count, recipe } = splitSize(word, records);
   const tank = records.tank.get(code);
   if (!tank) return failed(unknownTank(code, records));
-  const count = Number(times);
+  if (recipe !== undefined && !records.recipe.has(recipe)) return failed(unknown('recipe', recipe, records.recipe));
   if (count < 1 || count > 999) return failed(`${word}: build a size 1 to 999 times.`);
-  return ok({ key: columnKey(tank, before), tank, label: '', count, locals: new Map() });
+  const own = recipe === undefined ? {} : { recipe };
+  return ok({ key: columnKey(tank, before), tank, label: '', count, locals: new Map(), ...own });
 }
 
 function unknownTank(id: string, records: Records): string {
@@ -112,22 +116,22 @@ function unknown(what: string, id: string, table: ReadonlyMap<string, unknown>):
 function jobOrder(id: string, derived: Derived): Result<Order, string> {
   const job = derived.job(id);
   if (!job) return failed(unknown('job', id, derived.records.job));
-  const { lines, columns, job: whole } = job.bench.input();
-  return ok({ recipe: job.job.recipe, lines, columns, beside: [], job: whole, jobId: id, written: [] });
+  const { columns, job: whole } = job.bench.input();
+  return ok({ recipe: job.job.recipe, lines: job.lines, columns, beside: [], job: whole, jobId: id, written: [] });
 }
 
 function writeOver(given: Arguments, order: Order, { records }: Derived): Result<Order, string> {
   const written: Written[] = [];
   const kit = given.text('kit');
   if (kit !== undefined) {
-    const line = lineFor(order.lines, 'kit');
-    if (!line) return failed(`No kit level is given in recipe ${order.recipe}.`);
-    written.push({ line: line.name, text: kit });
+    const names = new Set(listsOf(order).flatMap((lines) => lineFor(lines, 'kit')?.name ?? []));
+    if (names.size === 0) return failed(`No kit level is given in recipe ${order.recipe}.`);
+    for (const line of names) written.push({ line, text: kit });
   }
   for (const set of given.texts('set')) {
     const one = readSet(set, order.columns);
     if (!one.ok) return one;
-    const parsed = keep(one.value, order.lines, records);
+    const parsed = keep(one.value, joinLines(listsOf(order, one.value.column)), records);
     if (!parsed.ok) return parsed;
     written.push(parsed.value);
   }
@@ -142,6 +146,12 @@ function writeOver(given: Arguments, order: Order, { records }: Derived): Result
     columns: order.columns.map((column) => ({ ...column, locals: over(column.key, column.locals) })),
     written,
   });
+}
+
+/** The lists of lines of an order, or of one of its sizes. */
+function listsOf({ columns, lines: usual }: Order, key?: string): readonly (readonly Line[])[] {
+  const some = columns.filter((column) => key === undefined || column.key === key);
+  return some.map(({ lines = usual }) => lines);
 }
 
 /** A figure in the book's notation, whatever decimal sign the workshop uses. */

@@ -1,4 +1,5 @@
 import type { BoxCause } from '#shared-calc/bench/bench-types.ts';
+import { withOwnLines } from '#shared-calc/bench/column-lines.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
@@ -48,25 +49,32 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
 }
 
 function benchOf(order: Order, { prices }: Pricing): Result<Bench, readonly string[]> {
-  const { lines, columns, job, written } = order;
+  const { job, written } = order;
+  const { lines, columns } = withOwnLines(order.lines, order.columns);
   const unknown = unknownLines(
     written.map(({ line }) => line),
     lines,
   );
   if (unknown.length > 0) return failed(unknown);
   const bench = onceBench({ lines, columns, job, isOldPrice: oldPricesIn(prices) });
-  const refused = refusedWrites(order, bench);
+  const refused = [...absentWrites(order, bench), ...refusedWrites(order, bench)];
   return refused.length > 0 ? failed(refused) : ok(bench);
 }
 
-function houseOf({ records, job }: Derived, { jobId, recipe }: Order): WorkingHouse {
-  return job(jobId ?? '')?.house ?? houseNow(records, recipe);
+function houseOf({ records, job }: Derived, { jobId, recipe, columns }: Order): WorkingHouse {
+  const recipes = columns.map((column) => column.recipe ?? recipe);
+  return job(jobId ?? '')?.house ?? houseNow(records, recipe, recipes);
 }
 
 /** Every size of the order stands at the place, also one that is left out of the answer. */
-function placeOf({ records, display }: Derived, { columns, beside, jobId }: Order, bench: Bench): WorkedOrder['place'] {
+function placeOf(
+  { records, display }: Derived,
+  { lines, columns, beside, jobId }: Order,
+  bench: Bench,
+): WorkedOrder['place'] {
   const at = records.job.get(jobId ?? '') ?? unseenPlace;
-  const whole = beside.length === 0 ? bench : onceBench({ ...bench.input(), columns: [...columns, ...beside] });
+  const whole =
+    beside.length === 0 ? bench : onceBench({ ...bench.input(), ...withOwnLines(lines, [...columns, ...beside]) });
   return benchPlace(whole, at, display);
 }
 
@@ -137,6 +145,15 @@ export function unknownLines(names: readonly string[], lines: readonly Line[]): 
   const known = lines.map((line) => line.name);
   const unknown = names.filter((name) => !known.includes(name));
   return [...new Set(unknown)].map((name) => `Nothing called ${name}.${didYouMean(name, known)}`);
+}
+
+/** Sentences for overrides of lines that the recipe of their size does not have. */
+function absentWrites({ written, columns, recipe: usual }: Order, bench: Bench): readonly string[] {
+  return written.flatMap(({ column, line }) => {
+    if (column === undefined || bench.box(column, line).state !== 'not in this recipe') return [];
+    const { recipe = usual } = columns.find(({ key }) => key === column) ?? {};
+    return [`${column}.${line}: not in recipe ${recipe}, which ${column} is built by.`];
+  });
 }
 
 /**

@@ -23,6 +23,8 @@ export interface BenchActs {
   readonly copySize: (column: string) => void;
   /** Names a size within this job. Returns a sentence if refused. An empty text restores the tank's name. */
   readonly nameSize: (column: string, label: string) => string | undefined;
+  /** Builds a size by another recipe. */
+  readonly setRecipe: (column: string, recipe: string) => void;
   readonly putAway: (column: string) => void;
   /** Moves a size to a place among the sizes, from 0 at the left. */
   readonly moveSize: (column: string, to: number) => void;
@@ -37,6 +39,12 @@ export interface AllBenchActs extends BenchActs {
   readonly writeNote: (place: BoxPlace, note: string) => void;
   /** Records who asked for the local value. */
   readonly sayWhoAsked: (place: BoxPlace, by: 'client' | 'us') => string | undefined;
-  readonly takeTank: (tank: string) => string | undefined;
-  readonly takeNewTank: (tank: Tank, priceCoins?: number) => string | undefined;
+  /** Without a recipe, by that of the job. */
+  readonly takeTank: (tank: string, recipe?: string) => string | undefined;
+  readonly takeNewTank: (tank: Tank, terms: NewTankTerms) => string | undefined;
+}
+
+export interface NewTankTerms {
+  readonly priceCoins?: number | undefined;
+  readonly recipe?: string | undefined;
 }

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { afterFrame } from '#renderer/frame/after-frame.ts';
 import { gridController, type GridActs, type GridController } from '#renderer/grid/grid-controller.ts';
 import type { CellKey, CellText } from '#renderer/grid/grid-model.ts';
+import { movedOne } from '#renderer/grid/moved-one.ts';
 import { single } from '#renderer/grid/selection.ts';
 import type { BenchActs } from './bench-acts.ts';
 import { benchLayout } from './bench-layout.ts';
@@ -104,6 +105,14 @@ function gridActs(
       acts.choose(key && isBox(model(), key) ? key : undefined);
     },
     menu: (at) => benchMenu(model(), acts, at),
+    ordered: (columns) => {
+      const moved = movedOne(
+        model().columns.map(({ key }) => key),
+        columns,
+      );
+      // The names are the first column.
+      if (moved) acts.moveSize(moved.key, moved.to - 1);
+    },
     columnMenu: (column) => sizeMenu(model().view, acts, column),
     openRow: (key, all) => {
       const row = model().rowOf(key);
@@ -119,9 +128,11 @@ function gridActs(
 function writeAll(acts: BenchActs, model: BenchModel, texts: readonly CellText[]): string | undefined {
   const boxes = texts.filter((text) => isBox(model, text));
   const open = boxes.filter((text) => isOpenBox(model, text));
-  const closed = boxes.length - open.length;
-  const why = model.view.columns.some(({ issued }) => issued) ? 'issued' : 'worked from the survey';
-  if (closed > 0) acts.refuse(`${closed === 1 ? '1 box is' : `${closed} boxes are`} ${why} and cannot be written in.`);
+  const closed = boxes.filter((text) => !open.includes(text));
+  const [first] = closed;
+  const why = (first && model.view.boxOf(first.row, first.column)?.closedBy?.is) ?? 'issued';
+  if (first)
+    acts.refuse(`${closed.length === 1 ? '1 box is' : `${closed.length} boxes are`} ${why} and cannot be written in.`);
   const changes = open.filter((text) => model.copied(text) !== text.text);
   return changes.length === 0 ? undefined : acts.write(changes);
 }

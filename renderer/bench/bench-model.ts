@@ -35,7 +35,7 @@ export function benchModel(view: BenchView, helpFor: (place: BoxPlace) => RuleHe
     entryAt: (at) => {
       const box = isBox(model, at) ? view.boxOf(at.row, at.column) : undefined;
       if (!box) return undefined;
-      if (box.ofPlace) return { closed: 'This follows from the survey of the job and the animals of the size.' };
+      if (box.closedBy) return { closed: box.closedBy.why };
       if (box.closed) return { closed: 'This quote is issued and stays as it is. Make a revision to change it.' };
       return { text: box.entry, label: box.spoken, help: helpFor(at) };
     },

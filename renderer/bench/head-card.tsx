@@ -35,6 +35,7 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
     <div class={at.value ? `${css['card']} ${css['at']}` : css['card']} data-card>
       <div class={css['name']}>
         <b title={head.label}>{head.label}</b>
+        {head.ownRecipe !== '' && <span title="Built by this recipe">{head.ownRecipe}</span>}
         <span class={css['size']} title={head.size}>
           {head.label.length > 3 ? sizeInShort(head.size) : head.size}
         </span>
@@ -82,6 +83,27 @@ function Picks({ head, state }: { readonly head: HeadView; readonly state: HeadS
   );
 }
 
+/** The recipe of a size, from the size's menu. */
+function SizeRecipe({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
+  return (
+    <label class={css['sizeName']}>
+      Recipe{' '}
+      <select
+        class={css['well']}
+        aria-label={`Recipe of ${head.label}`}
+        value={head.recipe}
+        onChange={(event) => acts.setRecipe(head.key, event.currentTarget.value)}
+      >
+        {head.recipes.map(({ value, label }) => (
+          <option key={value} value={value}>
+            {label}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
 function CountField({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
   return (
     <label class={`${css['well']} ${css['count']}`}>
@@ -113,6 +135,7 @@ function SizeActs({ head, state: { heads, acts } }: { readonly head: HeadView; r
   return (
     <Menu label={`Acts for ${head.label}`} acts={sizeActs(heads.value, head, acts)}>
       <SizeName head={head} acts={acts} />
+      <SizeRecipe head={head} acts={acts} />
     </Menu>
   );
 }

@@ -35,8 +35,8 @@ export interface BoxView {
   readonly copied: string;
   /** Cannot be overridden: an issued quote, a section's headline, a limit of the place. */
   readonly closed: boolean;
-  /** A limit of the place: worked from the survey. */
-  readonly ofPlace?: true;
+  /** What closes it, after "is"; and why, as a sentence. Left out of an issued quote and a headline. */
+  readonly closedBy?: { readonly is: string; readonly why: string };
 }
 
 export interface SectionRow {
@@ -101,6 +101,10 @@ export interface HeadView {
   readonly count: number;
   readonly section: SectionFigures;
   readonly issued: boolean;
+  /** The recipe that it is built by, and its words where it is not that of the job. */
+  readonly recipe: string;
+  readonly ownRecipe: string;
+  readonly recipes: readonly { readonly value: string; readonly label: string }[];
 }
 
 export interface RecipeHead {

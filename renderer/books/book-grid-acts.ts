@@ -5,6 +5,7 @@ import type { CellKey, CellText } from '#renderer/grid/grid-model.ts';
 import { rangesOf } from '#renderer/grid/selection.ts';
 import type { BookModel } from './book-model.ts';
 import type { BookRow } from './book-table.ts';
+import type { ViewActs } from './view-acts.ts';
 
 /** What the grid asks of its view. */
 export interface BookGridActs {
@@ -17,6 +18,7 @@ export interface BookGridActs {
   readonly remove: () => void;
   /** The acts of the selected rows. */
   readonly rowActs: () => readonly MenuPart[];
+  readonly view: ViewActs;
 }
 
 /** The grid's acts on the fields of a book. */
@@ -51,6 +53,9 @@ export function bookGridActs<Row extends BookRow>(acts: BookGridActs, model: () 
       const chosen = rangesOf(selection).flatMap(({ top, bottom }) => rows.slice(top, bottom + 1));
       acts.choose(tip === undefined ? [] : [...new Set([tip, ...chosen.map(({ key }) => key)])]);
     },
+    columnMenu: acts.view.columnMenu,
+    heads: acts.view,
+    ordered: acts.view.ordered,
     add: acts.add,
     remove: acts.remove,
   };

@@ -5,6 +5,7 @@ import { bookGridActs, type BookGridActs } from './book-grid-acts.ts';
 import type { BookModel } from './book-model.ts';
 import type { BookRow } from './book-table.ts';
 import { fieldPaint, type PaintedField } from './paint-field.ts';
+import { remNow } from './view-acts.ts';
 import css from './book.module.css';
 
 export interface BookGrid<Row extends BookRow> {
@@ -83,9 +84,4 @@ function bookLayout<Row extends BookRow>(model: () => BookModel<Row>): GridLayou
     headFocus: false,
     looks: {},
   };
-}
-
-/** Pixels per rem. */
-function remNow(): number {
-  return Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
 }

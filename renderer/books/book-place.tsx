@@ -1,15 +1,18 @@
 import { added, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
-import { effect, signal, untracked } from '@preact/signals';
+import { effect, signal, untracked, type Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
-import type { PlaceView } from '#renderer/frame/page-view.ts';
+import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import type { MenuPart } from '#renderer/kit/menu-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
+import type { Arranged } from './arrange.ts';
 import { contextNow, type BookContext, type BookApi } from './book-api.ts';
 import { bookGrid, type BookGrid } from './book-grid.ts';
+import { Filtering, HiddenRows } from './filtering.tsx';
+import { viewActs } from './view-acts.ts';
 import type { BookGridActs } from './book-grid-acts.ts';
 import { bookModel } from './book-model.ts';
 import type { BookRow, BookTable } from './book-table.ts';
@@ -38,7 +41,14 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
   const { api, table, aside = '', whenEmpty = `There is no ${table.one} here yet.` } = parts;
   const chosen = signal<readonly string[]>([]);
   const grid: { current: BookGrid<Row> | undefined } = { current: undefined };
-  const acts: BookGridActs = { ...gridActs(parts, grid, chosen), rowActs: () => rowActs(parts, grid, chosen, acts) };
+  const arranged = signal<Arranged<Row> | undefined>(undefined);
+  const filtering = signal<string | undefined>(undefined);
+  const view = viewActs({ api, table, askFilter: (column) => (filtering.value = column) });
+  const acts: BookGridActs = {
+    ...gridActs(parts, grid, chosen),
+    rowActs: () => rowActs(parts, grid, chosen, acts),
+    view,
+  };
   return ({ rest }) => {
     const context = contextNow(api);
     const rows = table.rows(context);
@@ -53,7 +63,9 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
       work: (
         <div class={css['work']}>
           {parts.above?.()}
-          <BookSheetView parts={parts} acts={acts} grid={grid} start={rest.at(-1)} />
+          <HiddenRows arranged={arranged} showAll={view.showAll} />
+          <BookSheetView parts={parts} acts={acts} grid={grid} arranged={arranged} start={rest.at(-1)} />
+          <Filtering table={table} context={context} column={filtering} take={view.filter} />
           {rows.length === 0 && (
             <div class={css['noRows']}>
               <EmptyNote>{whenEmpty}</EmptyNote>
@@ -64,12 +76,11 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
       ...(parts.sidePanel && {
         sidePanel: <RecordPanel one={table.one}>{row && parts.sidePanel(row, context)}</RecordPanel>,
       }),
-      find: {
-        label: `Find a ${table.one}`,
-        placeholder: `Find a ${table.one}`,
-        options: rows.map(table.nameOf),
-        go: (words) => goTo(rows, table.nameOf, words, grid.current),
-      },
+      find: findView(table, rows, (found) => {
+        // What is sought comes out from under the filter.
+        if (arranged.peek()?.hidden.some(({ id }) => id === found.id)) view.showAll();
+        return grid.current?.go(found.id) === true;
+      }),
     };
   };
 }
@@ -82,7 +93,7 @@ function gridActs<Row extends BookRow>(
   { api, table }: BookPlaceParts<Row>,
   grid: Grid<Row>,
   chosen: { value: readonly string[] },
-): Omit<BookGridActs, 'rowActs'> {
+): Omit<BookGridActs, 'rowActs' | 'view'> {
   const now = () => api.derived.peek();
   return {
     write: (texts) => {
@@ -169,28 +180,45 @@ function placeActs<Row extends BookRow>({ table, acts, some, copy }: ActParts<Ro
   ];
 }
 
-function goTo<Row extends BookRow>(
+function findView<Row extends BookRow>(
+  { one, nameOf }: BookTable<Row>,
+  rows: readonly Row[],
+  go: (row: Row) => boolean,
+): FindView {
+  const label = `Find a ${one}`;
+  return {
+    label,
+    placeholder: label,
+    options: rows.map(nameOf),
+    go: (words) => {
+      const found = findRow(rows, nameOf, words);
+      return found !== undefined && go(found);
+    },
+  };
+}
+
+function findRow<Row extends BookRow>(
   rows: readonly Row[],
   nameOf: (row: Row) => string,
   words: string,
-  grid: BookGrid<Row> | undefined,
-): boolean {
+): Row | undefined {
   const wanted = words.toLowerCase();
-  const found =
+  return (
     rows.find((row) => [row.id, nameOf(row)].some((name) => name.toLowerCase() === wanted)) ??
-    rows.find((row) => nameOf(row).toLowerCase().includes(wanted));
-  return found !== undefined && grid?.go(found.id) === true;
+    rows.find((row) => nameOf(row).toLowerCase().includes(wanted))
+  );
 }
 
 interface SheetParts<Row extends BookRow> {
   readonly parts: BookPlaceParts<Row>;
   readonly acts: BookGridActs;
   readonly grid: Grid<Row>;
+  readonly arranged: Signal<Arranged<Row> | undefined>;
   /** The row that the link names. */
   readonly start: string | undefined;
 }
 
-function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid, start }: SheetParts<Row>) {
+function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid, arranged, start }: SheetParts<Row>) {
   const host = useRef<HTMLDivElement>(null);
   // In the layout effect: the first row takes the focus, and must not take it back after it has moved elsewhere.
   useLayoutEffect(() => {
@@ -200,12 +228,16 @@ function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid,
     const made = bookGrid({ host: host.current, nonce, label: table.label, model, acts });
     grid.current = made;
     const follow = effect(() => {
-      const next = bookModel(table, contextNow(api));
-      untracked(() => made.show(next));
+      const next = bookModel(table, contextNow(api), arranged.peek());
+      untracked(() => {
+        arranged.value = next.arranged;
+        made.show(next);
+      });
     });
     if (start === undefined || !made.go(start)) made.go(model.rows[0]?.key ?? '');
     return () => {
       follow();
+      arranged.value = undefined;
       grid.current = undefined;
       made.destroy();
     };

@@ -29,6 +29,10 @@ export interface BookColumn<Row> {
   /** The text the field opens with and copies. */
   readonly entry: (row: Row) => string;
   readonly flag?: (row: Row) => BookFlag | undefined;
+  /** What rows are sorted and filtered by, if not by what is shown: a stored figure; `undefined` if it is empty. */
+  readonly rank?: (row: Row) => number | string | undefined;
+  /** A typed bound of a filter as a figure of `rank`. */
+  readonly bound?: (text: string) => Result<number, string>;
   /** Words that are allowed here. */
   readonly options?: readonly string[];
   /** Absent if the field is computed or cannot change after it is made; then `closed` says why. */
@@ -52,6 +56,8 @@ export interface MadeRow {
 export interface BookTable<Row extends BookRow> {
   /** For screen readers: "Tank book, one tank a row". */
   readonly label: string;
+  /** The id of its view in the book: a kind of record. */
+  readonly view: string;
   /** A row in words: "tank". */
   readonly one: string;
   readonly rows: (context: BookContext) => readonly Row[];

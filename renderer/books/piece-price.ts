@@ -39,6 +39,8 @@ export function priceColumns<Row extends PieceRow>(context: BookContext): readon
       unit: workshop.currency,
       look: 'figure',
       width: 8,
+      rank: ({ price }) => price?.priceCoins,
+      bound: (text) => said(readMoney(text, workshop, 'Price')),
       show: ({ price }) => showCoins(price?.priceCoins, workshop),
       entry: ({ price }) => entryOfCoins(price?.priceCoins, workshop),
       flag: ({ price }) => (price && isOldPrice(price, context) ? oldPriceFlag : undefined),

@@ -3,9 +3,16 @@ import type { Field, FieldKind } from '#shared-calc/fields/field.ts';
 import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { editField, isField } from '#shared-calc/records/edit-field.ts';
-import { entryOfField, optionsOf, showField, unitOfField, valueOf } from '#shared-calc/records/field-text.ts';
+import {
+  entryOfField,
+  optionsOf,
+  parseField,
+  showField,
+  unitOfField,
+  valueOf,
+} from '#shared-calc/records/field-text.ts';
 import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
-import { failed } from '#shared-calc/result.ts';
+import { failed, ok } from '#shared-calc/result.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import type { BookContext } from './book-api.ts';
 import type { BookColumn, BookRow } from './book-table.ts';
@@ -64,6 +71,10 @@ function fieldColumn<K extends RecordKind, Row extends BookRow>(
     look,
     width: widths[key] ?? (look === 'figure' ? widths.figures : undefined) ?? usualWidths[field.kind],
     options: optionsOf(field, context.records).map(({ label }) => label),
+    ...rankedBy(field, context, (row) => {
+      const record = recordOf(row);
+      return isField(kind, record, key) ? valueOf(record, key) : undefined;
+    }),
     show: (row) => shown(row, showField),
     entry: (row) => shown(row, entryOfField),
     write: (row, text) => {
@@ -72,6 +83,28 @@ function fieldColumn<K extends RecordKind, Row extends BookRow>(
       if (!to.ok) return failed(sayFieldFault(to.fault));
       return updateRecord(`${title.toLowerCase()} of ${row.id}`, kind, { from, to: to.value });
     },
+  };
+}
+
+/** Figures, counts and money go by what is stored; days by the day; words by what is shown. */
+function rankedBy<Row>(
+  field: Field,
+  context: BookContext,
+  stored: (row: Row) => unknown,
+): Pick<BookColumn<Row>, 'rank' | 'bound'> {
+  if (field.kind !== 'day' && !isFigure(field)) return {};
+  return {
+    rank: (row) => {
+      const value = stored(row);
+      return typeof value === 'number' || typeof value === 'string' ? value : undefined;
+    },
+    ...(isFigure(field) && {
+      bound: (text: string) => {
+        const read = parseField(field, text, context);
+        if (!read.ok) return failed(sayFieldFault(read.fault));
+        return typeof read.value === 'number' ? ok(read.value) : failed(`${field.heading}: write a figure.`);
+      },
+    }),
   };
 }
 

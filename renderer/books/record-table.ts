@@ -3,7 +3,7 @@ import { ok, type Result } from '#shared-calc/result.ts';
 import { added, type Added, type Change } from '#shared-calc/records/change.ts';
 import type { BookContext } from './book-api.ts';
 import type { BookColumn, BookRow, BookTable } from './book-table.ts';
-import { nextCode } from './next-code.ts';
+import { nextCode } from '#shared-calc/records/next-code.ts';
 import { addRecords, removeRecords } from './put-record.ts';
 import { recordColumns, type Widths } from './record-columns.ts';
 import { freshRecord } from '#shared-calc/records/edit-field.ts';
@@ -43,6 +43,7 @@ export function recordTable<K extends RecordKind>(parts: RecordTableParts<K>): B
   return {
     label,
     one,
+    view: kind,
     rows: ({ records }) =>
       recordsOf(records, kind)
         .toSorted(order)

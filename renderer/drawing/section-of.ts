@@ -11,8 +11,8 @@ type ValueOf = (line: Line) => number | string | boolean | undefined;
 
 /** The section of a size of a bench. */
 export function benchSection(bench: Bench, column: string): SectionFigures {
-  const { lines, columns } = bench.input();
-  const tank = columns.find((each) => each.key === column)?.tank.shape ?? 'rectangle';
+  const lines = bench.lines(column);
+  const tank = bench.input().columns.find((each) => each.key === column)?.tank.shape ?? 'rectangle';
   return sectionOf(lines, tank, ({ name }) => bench.box(column, name).value);
 }
 

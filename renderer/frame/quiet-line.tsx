@@ -15,15 +15,17 @@ export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts)
   return (
     <footer class={css['line']} data-trouble={view.trouble ? '' : undefined}>
       <span role="status">{view.saved}</span>
-      <span class={css['trouble']} role="alert">
-        {view.trouble?.says}
-        {view.trouble?.act && <Button onClick={view.trouble.act.run}>{view.trouble.act.label}</Button>}
-      </span>
       <Step act={actNames.undo} does={view.undo} run={acts.undo} />
       <Step act={actNames.redo} does={view.redo} run={acts.redo} />
       <span class={css['said']} data-refused={view.said?.refused === true ? '' : undefined} role="alert">
         {view.said?.words}
       </span>
+      {view.trouble && (
+        <span class={css['trouble']} role="alert">
+          {view.trouble.says}
+          {view.trouble.act && <Button onClick={view.trouble.act.run}>{view.trouble.act.label}</Button>}
+        </span>
+      )}
       <span class={css['keys']}>
         {keys.map(([key, does]) => (
           <span key={key}>

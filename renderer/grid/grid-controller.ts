@@ -13,8 +13,9 @@ import {
 } from './grid-model.ts';
 import { canFill, cellsMenu, type GridMenu } from './grid-menu.ts';
 import { gridTable, type GridLayout, type GridTable } from './grid-table.ts';
+import { focusHead, type HeadActs } from './listen-on-heads.ts';
 import { listenOnGrid, type GridReach, type RowActs } from './listen-on-grid.ts';
-import { chosenOf, markCell, markHead } from './mark-cells.ts';
+import { chosenOf, markCell, markHeads } from './mark-cells.ts';
 import { liveCells, type CellPaint, type LiveCells } from './live-cells.ts';
 import { cellMark } from './mouse-selection.ts';
 import { cellsOfRanges, fillPlan, pastePlan, sayLeft, type PlannedText } from './paste-plan.ts';
@@ -43,6 +44,10 @@ export interface GridActs extends RowActs {
   readonly menu: (at: CellKey) => GridMenu;
   /** The acts of a column, by its key. */
   readonly columnMenu?: (column: string) => GridMenu | undefined;
+  /** What is done at the heads of columns; absent if they stay as they are. */
+  readonly heads?: HeadActs;
+  /** Columns were drawn to another order; absent if they stay in theirs. */
+  readonly ordered?: (columns: readonly string[]) => void;
   /** The selection has changed, or the selected position shows other cells. */
   readonly chosen: (selection: Selection, index: GridIndex) => void;
 }
@@ -109,14 +114,18 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
       if (clip) void putOnClipboard(clip, acts.refuse);
     },
     menu: (at) => openMenu(state, controller, at),
+    columnKey: (id) => state.model.columns.find(({ key }, index) => columnId(index, key) === id)?.key,
+    columnAt: (column) => state.model.columns.findIndex(({ key }) => key === column),
     columnMenu: (id, at) => {
-      const column = state.model.columns.find(({ key }, index) => columnId(index, key) === id);
-      const menu = column && acts.columnMenu?.(column.key);
+      const column = controller.columnKey(id);
+      const menu = column === undefined ? undefined : acts.columnMenu?.(column);
       if (!menu || menu.acts.length === 0) return false;
       openContextMenu({ ...menu, at, back: () => backToTip(state) });
       return true;
     },
     show: (model, painted) => show(state, { model, painted, take }),
+    heads: acts.heads,
+    focusHead: (column) => acts.heads !== undefined && focusHead(host, state.model, column),
     remark: () => mark(state),
     destroy: () => {
       stop();
@@ -164,8 +173,11 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
     selection: undefined,
     cells: liveCells(paint, (at) => opened.model.shownAt(at)),
   };
+  const { acts } = parts;
   const table = gridTable({
     ...parts,
+    ...(acts.heads && { widened: acts.heads.width }),
+    ...(acts.ordered && { ordered: acts.ordered }),
     model: () => opened.model,
     draw: (cell, at) => {
       markCell(cell, opened.index.cellOf(at), chosenOf(opened.selection));
@@ -188,10 +200,10 @@ function select<Shown>(state: GridState<Shown>, selection: Selection, reach?: (t
   parts.acts.chosen(state.selection, index);
 }
 
-function mark<Shown>({ cells, index, selection, parts }: GridState<Shown>): void {
+function mark<Shown>({ cells, index, model, selection, parts }: GridState<Shown>): void {
   const chosen = chosenOf(selection);
   cells.each((cell, at) => markCell(cell, index.cellOf(at), chosen));
-  markHead(parts.host, index, selection);
+  markHeads(parts.host, model.columns, selection);
 }
 
 interface Showing<Shown> {

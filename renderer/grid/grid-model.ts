@@ -21,6 +21,9 @@ export interface GridRow {
 export interface GridColumn {
   readonly key: string;
   readonly title: string;
+  readonly widthRem?: number;
+  readonly sorted?: 'up' | 'down' | undefined;
+  readonly filtered?: boolean;
 }
 
 /** What a grid shows at one moment. `Shown` is the content of one cell, as plain data. */

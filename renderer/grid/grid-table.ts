@@ -1,5 +1,6 @@
 import {
   CellStyleModule,
+  ColumnAutoSizeModule,
   ClientSideRowModelApiModule,
   ClientSideRowModelModule,
   ColumnApiModule,
@@ -20,6 +21,7 @@ import type { Cell } from './selection.ts';
 
 ModuleRegistry.registerModules([
   ClientSideRowModelApiModule,
+  ColumnAutoSizeModule,
   CellApiModule,
   CellStyleModule,
   ClientSideRowModelModule,
@@ -79,6 +81,10 @@ export interface GridTableParts {
   readonly draw: (cell: HTMLElement, at: CellKey) => HTMLElement;
   /** The grid moved its focus, by mouse or by one of its own keys. */
   readonly focused: (cell: Cell) => void;
+  /** A column was drawn to a width, px; absent if columns keep theirs. */
+  readonly widened?: (column: string, px: number) => void;
+  /** The columns were drawn to another order; absent if they stay in theirs. */
+  readonly ordered?: (columns: readonly string[]) => void;
 }
 
 /** The library's grid, addressed by cells. */
@@ -140,17 +146,19 @@ export function gridTable(parts: GridTableParts): GridTable {
   };
 }
 
-/** Turns off the library's sorting, moving, resizing, editing and animation. */
+/** Turns off the library's sorting, editing and animation. */
 function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
   const { layout, model, nonce } = parts;
   return {
+    ...columnEvents(parts),
     theme,
     ...(nonce === undefined ? {} : { styleNonce: nonce }),
     animateRows: false,
     // Each row moved by `transform` would be a paint layer of its own.
     suppressRowTransform: true,
     suppressRowHoverHighlight: true,
-    suppressMovableColumns: true,
+    suppressMovableColumns: parts.ordered === undefined,
+    suppressMoveWhenColumnDragging: true,
     suppressDragLeaveHidesColumns: true,
     suppressNoRowsOverlay: true,
     suppressScrollOnNewData: true,
@@ -158,7 +166,7 @@ function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
     ensureDomOrder: true,
     rowBuffer: 6,
     suppressHeaderFocus: !layout.headFocus,
-    defaultColDef: { sortable: false, resizable: false },
+    defaultColDef: { sortable: false, resizable: parts.widened !== undefined },
     columnDefs: columnDefs(parts),
     rowData: linesOf(model()),
     pinnedBottomRowData: model().rows.slice(lineCount(model())),
@@ -182,12 +190,29 @@ function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
   };
 }
 
+/** What the mouse did to the columns, told once it is done. */
+function columnEvents({ model, widened, ordered }: GridTableParts): GridOptions<GridRow> {
+  const keyOf = (id: string) => model().columns.find(({ key }, index) => columnId(index, key) === id)?.key;
+  return {
+    onColumnResized: ({ finished, source, column }) => {
+      const key = finished && column ? keyOf(column.getColId()) : undefined;
+      const byHand = source === 'uiColumnResized' || source === 'autosizeColumns';
+      if (key !== undefined && column && byHand) widened?.(key, column.getActualWidth());
+    },
+    onColumnMoved: ({ finished, source, api }) => {
+      if (!finished || source !== 'uiColumnMoved') return;
+      const keys = api.getAllDisplayedColumns().map((column) => keyOf(column.getColId()));
+      ordered?.(keys.filter((key) => key !== undefined));
+    },
+  };
+}
+
 function columnDefs({ layout, model, draw }: GridTableParts): ColDef<GridRow>[] {
   return model().columns.map(({ key, title }, index) => ({
     ...layout.column(index, key),
     colId: columnId(index, key),
     headerName: title,
-    ...(index === 0 && { cellAriaRole: 'rowheader' }),
+    ...(index === 0 && { cellAriaRole: 'rowheader', lockPosition: 'left' as const, suppressMovable: true }),
     cellRenderer: ({ data, eGridCell }: { readonly data?: GridRow; readonly eGridCell: HTMLElement }) =>
       data ? draw(eGridCell, { row: data.key, column: key }) : document.createElement('span'),
   }));
@@ -214,7 +239,11 @@ function cellOf({ row, pinned, column }: CellMark, model: GridModel<unknown>): C
 }
 
 function columnWords({ columns }: GridModel<unknown>): string {
-  return columns.map(({ key, title }) => `${key}\t${title}`).join('\n');
+  return columns
+    .map(({ key, title, widthRem = '', sorted = '', filtered = '' }) =>
+      [key, title, widthRem, sorted, filtered].join('\t'),
+    )
+    .join('\n');
 }
 
 function rowWords({ rows }: GridModel<unknown>): string {

@@ -3,6 +3,7 @@ import type { MenuPoint } from '#renderer/kit/context-menu.tsx';
 import { readClip, type Clip } from './clip.ts';
 import type { GridIndex } from './grid-model.ts';
 import type { GridTable } from './grid-table.ts';
+import { listenOnHeads, type HeadReach } from './listen-on-heads.ts';
 import { keyAct, type KeyAct } from './grid-keys.ts';
 import { cellMark, headMark, mouseSelection } from './mouse-selection.ts';
 import {
@@ -29,7 +30,7 @@ export interface RowActs {
 }
 
 /** What keys, mouse and clipboard need of a grid. */
-export interface GridReach {
+export interface GridReach extends HeadReach {
   readonly table: GridTable;
   readonly editor: CellEditor;
   readonly acts: RowActs;
@@ -49,8 +50,6 @@ export interface GridReach {
   readonly copy: (withNames: boolean) => void;
   /** Opens the acts of the selected cell, beside it or where the mouse is; `false` if there are none. */
   readonly menu: (at?: MenuPoint) => boolean;
-  /** Opens the acts of a column at its head. */
-  readonly columnMenu: (column: string, at: MenuPoint) => boolean;
   /** Marks every drawn cell again, for cells that the grid has just drawn. */
   readonly remark: () => void;
 }
@@ -61,6 +60,7 @@ export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   const stop = new AbortController();
   const { signal } = stop;
   host.addEventListener('keydown', (event) => pressKey(event, grid), { capture: true, signal });
+  const headed = listenOnHeads(host, grid);
   host.addEventListener('contextmenu', (event) => openMenuAt(event, grid), { signal });
   host.addEventListener('focusin', (event) => enterByRow(event, grid), { signal });
   const pointed = pointOnGrid(host, grid);
@@ -85,6 +85,7 @@ export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   return () => {
     stop.abort();
     pointed();
+    headed();
     clipped();
   };
 }
@@ -144,7 +145,7 @@ function runKey(act: KeyAct, grid: GridReach, selection: Selection): boolean {
   const { tip } = selection;
   switch (act.act) {
     case 'move':
-      return walk(grid, selection, { to: stepped(extent, tip, act.to, act.jump), extend: act.extend });
+      return move(act, grid, selection);
     case 'edge':
       return walk(grid, selection, { to: atEdge(extent, tip, act.to), extend: act.extend });
     case 'next':
@@ -160,6 +161,15 @@ function runKey(act: KeyAct, grid: GridReach, selection: Selection): boolean {
     default:
       return writeByKey(act, grid, selection);
   }
+}
+
+type Move = Extract<KeyAct, { readonly act: 'move' }>;
+
+/** From the first row the way up leads to the head of the column, if anything can be done there. */
+function move({ to, jump, extend }: Move, grid: GridReach, selection: Selection): boolean {
+  const { tip } = selection;
+  if (to === 'up' && !jump && !extend && tip.row === 0 && grid.focusHead(tip.column)) return true;
+  return walk(grid, selection, { to: stepped(grid.index().extent, tip, to, jump), extend });
 }
 
 interface Walk {

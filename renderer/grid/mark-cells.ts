@@ -1,4 +1,4 @@
-import { columnId, type GridIndex } from './grid-model.ts';
+import { columnId, type GridColumn } from './grid-model.ts';
 import { edgesOf, isSingle, rangesOf, type Cell, type Rect, type Selection, type Side } from './selection.ts';
 
 /** Marks one drawn cell: in the selection, on the selected row, the selected cell. */
@@ -38,9 +38,14 @@ export function chosenOf(selection: Selection | undefined): Chosen | undefined {
   return selection && { tip: selection.tip, ranges: rangesOf(selection), many: !isSingle(selection) };
 }
 
-/** Marks the heading of the column that holds the selected cell. */
-export function markHead(host: HTMLElement, { keyOf }: GridIndex, selection: Selection | undefined): void {
-  const at = selection && columnId(selection.tip.column, keyOf(selection.tip)?.column ?? '');
-  for (const head of host.querySelectorAll('.ag-header-cell'))
-    head.toggleAttribute('data-at', head.getAttribute('col-id') === at);
+/** Marks the heading of the column that holds the selected cell, and those by which rows are sorted and filtered. */
+export function markHeads(host: HTMLElement, columns: readonly GridColumn[], selection: Selection | undefined): void {
+  const byId = new Map(columns.map((column, at) => [columnId(at, column.key), { column, at }]));
+  for (const head of host.querySelectorAll('.ag-header-cell')) {
+    const { column, at } = byId.get(head.getAttribute('col-id') ?? '') ?? {};
+    head.toggleAttribute('data-at', at !== undefined && at === selection?.tip.column);
+    head.toggleAttribute('data-filtered', column?.filtered === true);
+    if (column?.sorted) head.setAttribute('aria-sort', column.sorted === 'up' ? 'ascending' : 'descending');
+    else head.removeAttribute('aria-sort');
+  }
 }

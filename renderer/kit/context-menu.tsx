@@ -24,19 +24,18 @@ export function openContextMenu({ label, acts, at, back }: ContextMenu): void {
   root.popover = 'auto';
   root.addEventListener('contextmenu', (event) => event.preventDefault());
   document.body.append(root);
-  let open = true;
-  const close = () => {
-    if (!open) return;
-    open = false;
-    const hadFocus = root.contains(document.activeElement);
-    if (root.matches(':popover-open')) root.hidePopover();
+  const hasFocus = () => root.contains(document.activeElement);
+  const end = (hadFocus: boolean) => {
     render(null, root);
     root.remove();
     if (hadFocus) back();
   };
+  const close = () => end(hasFocus());
   // The browser closes it itself on Escape and on a press elsewhere.
-  root.addEventListener('beforetoggle', (event) => {
-    if (event.newState === 'closed' && open) queueMicrotask(close);
+  let hadFocus = false;
+  root.addEventListener('beforetoggle', () => (hadFocus = hasFocus()));
+  root.addEventListener('toggle', ({ newState }) => {
+    if (newState === 'closed' && root.isConnected) end(hadFocus);
   });
   root.showPopover();
   render(<MenuList label={label} acts={acts} close={close} />, root);

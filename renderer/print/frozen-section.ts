@@ -3,12 +3,11 @@ import { sectionOf } from '#renderer/drawing/section-of.ts';
 import type { QuoteSize } from '#shared-calc/papers/quote-sizes.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { tankShapes } from '#shared-calc/fields/tank.ts';
-import type { Line } from '#shared-calc/records/records.ts';
 
 /** The section of a size from the figures that a quote was issued with. */
-export function frozenSection({ shape, figures }: QuoteSize, recipe: readonly Line[]): SectionFigures {
+export function frozenSection({ shape, figures, lines }: QuoteSize): SectionFigures {
   const tank = tankShapes.find((each) => each === shape) ?? 'rectangle';
-  return sectionOf(recipe, tank, ({ name, unit }) => {
+  return sectionOf(lines, tank, ({ name, unit }) => {
     const value = figures[name];
     return typeof value === 'number' ? toBase(value, unitOf(unit)) : value;
   });

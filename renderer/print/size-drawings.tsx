@@ -1,19 +1,17 @@
 import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
 import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
 import type { QuoteSize } from '#shared-calc/papers/quote-sizes.ts';
-import type { Line } from '#shared-calc/records/records.ts';
 import { drawingScale } from './drawing-scale.ts';
 import { frozenSection } from './frozen-section.ts';
 import css from './size-drawings.module.css';
 
 interface DrawingsParts {
   readonly sizes: readonly QuoteSize[];
-  readonly lines: readonly Line[];
 }
 
 /** The sections of a quote's sizes, all to one scale. */
-export function SizeDrawings({ sizes, lines }: DrawingsParts) {
-  return <DrawnSizes sizes={sizes.map((each) => ({ ...each, figures: frozenSection(each, lines) }))} />;
+export function SizeDrawings({ sizes }: DrawingsParts) {
+  return <DrawnSizes sizes={sizes.map((each) => ({ ...each, figures: frozenSection(each) }))} />;
 }
 
 export interface DrawnSize {

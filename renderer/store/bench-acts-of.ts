@@ -56,6 +56,7 @@ export function benchActs({ book, session, takeSize, choose, editHouse = atOnce 
     takeAgain: (column) => void onJob((job) => doAct('takeAgain', { job, column })),
     copySize: (column) => void onJob((job) => doAct('copySize', { job, column })),
     nameSize: (column, label) => onJob((job) => doAct('nameSize', { job, column, label })),
+    setRecipe: (column, recipe) => void onJob((job) => doAct('setRecipe', { job, column, recipe })),
     putAway: (column) => void onJob((job) => doAct('dropSize', { job, column })),
     moveSize: (column, to) => void onJob((job) => doAct('moveSize', { job, column, to })),
     backToHouse: (place) => clear([place]),
@@ -67,8 +68,8 @@ export function benchActs({ book, session, takeSize, choose, editHouse = atOnce 
     holdForJob: (place, text) => onJob((job) => doAct('holdForJob', { job, ...cellOf(place), text })),
     writeNote: (place, note) => void onJob((job) => doAct('noteCell', { job, ...cellOf(place), note })),
     sayWhoAsked: (place, by) => onJob((job) => doAct('sayWhoAsked', { job, ...cellOf(place), by })),
-    takeTank: (tank) => onJob((job) => doAct('takeSize', { job, tank })),
-    takeNewTank: (tank, priceCoins) => onJob((job) => doAct('newTank', { job, tank, priceCoins })),
+    takeTank: (tank, recipe) => onJob((job) => doAct('takeSize', { job, tank, recipe })),
+    takeNewTank: (tank, { priceCoins, recipe }) => onJob((job) => doAct('newTank', { job, tank, priceCoins, recipe })),
   };
 }
 
@@ -83,7 +84,9 @@ function fold(session: BenchSession, turn: (folds: Folds, title: string) => Fold
 
 function helpFor(session: BenchSession, { row, column }: BoxPlace): RuleHelp {
   const opened = session.opened.peek();
-  const face = opened?.shown.faces().of(row);
-  if (!opened || !face) return noHelp;
-  return ruleHelpOf({ bench: opened.worked.bench(), column, line: face.line, faces: opened.shown.faces() });
+  const size = opened?.worked.source().columns.find(({ key }) => key === column);
+  const faces = opened?.shown.facesIn(size ?? {});
+  const face = faces?.of(row);
+  if (!opened || !faces || !face) return noHelp;
+  return ruleHelpOf({ bench: opened.worked.bench(), column, line: face.line, faces });
 }

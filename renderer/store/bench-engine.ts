@@ -24,12 +24,12 @@ const SLICE = 4;
 function wholeSizes(start: BenchInput): LiveBench {
   let bench: Bench = onceBench(start);
   const work = (columns: BenchInput['columns']) => {
-    const [line] = bench.input().lines;
-    if (line) for (const { key } of columns) bench.box(key, line.name);
+    for (const { key } of columns) for (const { name } of bench.lines(key).slice(0, 1)) bench.box(key, name);
   };
   return {
     input: () => bench.input(),
-    scope: () => bench.scope(),
+    lines: (column) => bench.lines(column),
+    scope: (column) => bench.scope(column),
     ranges: (column) => bench.ranges(column),
     box: (column, line) => bench.box(column, line),
     update: (next, first) => {

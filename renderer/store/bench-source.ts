@@ -1,3 +1,4 @@
+import { withOwnLines } from '#shared-calc/bench/column-lines.ts';
 import { oldPricesIn } from '#shared-calc/buy/price-book.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
@@ -8,18 +9,21 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { textsOf, type WrittenByLine } from '#shared-calc/jobs/job-sheet.ts';
-import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { frozenHouses, readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { byId } from '#shared-calc/records/by-id.ts';
 import { ratesOf } from '#shared-calc/jobs/frozen-rates.ts';
 import { partsOf } from '#shared-calc/jobs/rework-quote.ts';
-import { benchColumn, type BenchColumn } from '#shared-calc/jobs/worked-job.ts';
+import { benchColumns, type BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { IssuedQuote, Line, Recipe } from '#shared-calc/records/records.ts';
 
 /** Everything a bench is made from. Parts that did not change keep their identity. */
 export interface BenchSource {
   readonly title: string;
+  /** The usual one; a size may have another. */
   readonly recipe: Recipe;
+  readonly recipes: readonly Recipe[];
+  /** Of all sizes. */
   readonly lines: readonly Line[];
   readonly columns: readonly BenchColumn[];
   /** Cells overridden for the whole job. */
@@ -42,15 +46,17 @@ export function jobSource(): (derived: Derived, job: string) => BenchSource | un
   const source = memo<BenchSource | undefined>();
   return (derived, id) => {
     const job = derived.job(id);
-    const recipe = derived.records.recipe.get(job?.job.recipe ?? '');
-    return source([job, recipe], () => {
+    const recipeTable = derived.records.recipe;
+    const recipe = recipeTable.get(job?.job.recipe ?? '');
+    return source([job, recipe, recipeTable], () => {
       if (!job || !recipe) return undefined;
       const { sheet, pricing } = job;
       const { isOldPrice, lines, job: texts } = job.bench.input();
-      const columns = sheet.columns.map(benchColumn);
+      const columns = benchColumns(sheet, job.lines);
       const placeOn: BenchSource['placeOn'] = (bench, display, sizes) => benchPlace(bench, job.job, display, sizes);
       const { title } = job.job;
-      return { title, recipe, lines, columns, whole: sheet.whole, job: texts, pricing, isOldPrice, placeOn };
+      const recipes = [...recipeTable.values()];
+      return { title, recipe, recipes, lines, columns, whole: sheet.whole, job: texts, pricing, isOldPrice, placeOn };
     });
   };
 }
@@ -59,7 +65,8 @@ export function jobSource(): (derived: Derived, job: string) => BenchSource | un
 export function quoteSource(quote: IssuedQuote): BenchSource | undefined {
   const body = readQuoteBody(quote.body);
   if (!body) return undefined;
-  const { whole, columns, goods, lines, basis, oneOffs } = partsOf(body);
+  const parts = partsOf(body);
+  const { whole, goods, basis, oneOffs } = parts;
   const prices = { on: body.pricesOn, goods, suppliers: byId(body.suppliers) };
   const rules = quoteRules(body.workshop, ratesOf(body));
   const issued = `${quote.number} ${quote.revision}`;
@@ -67,8 +74,8 @@ export function quoteSource(quote: IssuedQuote): BenchSource | undefined {
   return {
     title: body.job?.title ?? issued,
     recipe: body.recipe,
-    lines,
-    columns: columns.map(benchColumn),
+    recipes: frozenHouses(body).map(({ recipe }) => recipe),
+    ...withOwnLines(parts.lines, benchColumns(parts, parts.lines)),
     whole,
     job: textsOf(whole),
     pricing: { prices, rules, basis, oneOffs },

@@ -162,7 +162,7 @@ function panelNow({ opened, chosen, steps }: PanelTurn): PanelView | undefined {
     column,
     line: path.at(-1) ?? chosen.row,
     steppedFrom: path.slice(0, -1),
-    faces: opened.shown.faces(),
+    faces: opened.shown.facesIn(column),
   });
 }
 
@@ -233,5 +233,5 @@ function comparison(opened: OpenedBench | undefined, one: string, other: string)
   const columns = opened?.worked.source().columns;
   const left = columns?.find((column) => column.key === one);
   const right = columns?.find((column) => column.key === other);
-  return opened && left && right ? compareColumns(opened.worked, opened.shown.faces(), left, right) : undefined;
+  return opened && left && right ? compareColumns(opened.worked, opened.shown, left, right) : undefined;
 }

@@ -9,13 +9,13 @@ import { benchLimits, type BenchLimits } from './bench-limits.ts';
 import { benchScans, type BenchScans, type LoudTotals } from './bench-scans.ts';
 import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
-import { boxView, sameBoxView } from './box-view.ts';
+import { absentView, boxView, sameBoxView } from './box-view.ts';
 import type { Clock } from './clock.ts';
 import { footBox, footRows } from './foot-boxes.ts';
 import { headView } from './head-view.ts';
 import { headline } from './headlines.ts';
 import { memo, sameList } from '#shared-calc/records/memo.ts';
-import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
+import { facesByLines, lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
 import { limitUses, type PlaceUse } from '#shared-calc/jobs/place-checks.ts';
 import { limitBox, limitOfRow } from './limit-rows.ts';
 import { limitRows, noFolds, sectionRows, titleOfSection, type Folds } from './section-rows.ts';
@@ -26,6 +26,8 @@ export interface ShownBench {
   readonly view: ReadonlySignal<BenchView>;
   readonly folds: Signal<Folds>;
   readonly faces: () => LineFaces;
+  /** Of the recipe of a size. */
+  readonly facesIn: (column: Pick<BenchColumn, 'lines'>) => LineFaces;
   readonly scans: BenchScans;
   readonly limits: BenchLimits;
   /** The limits that any size has, in order. */
@@ -60,11 +62,14 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
   const facesMemo = memo<LineFaces>();
   const faces = () =>
     facesMemo([worked.source().lines, display.value], () => lineFaces(worked.source().lines, display.value));
+  const facesOfLines = facesByLines();
+  const facesIn = ({ lines }: Pick<BenchColumn, 'lines'>) => (lines ? facesOfLines(lines, display.value) : faces());
   const parts: Parts = {
     worked,
     scans,
     limits,
     faces,
+    facesIn,
     rows: new Map(),
     columns: new Map(),
     heads: new Map(),
@@ -80,6 +85,7 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
     view,
     folds,
     faces,
+    facesIn,
     scans,
     limits,
     limitUses: () => usesIn(parts),
@@ -95,6 +101,7 @@ interface Parts {
   readonly scans: BenchScans;
   readonly limits: BenchLimits;
   readonly faces: () => LineFaces;
+  readonly facesIn: ShownBench['facesIn'];
   rows: ReadonlyMap<string, Row>;
   readonly columns: Map<string, ColumnViews>;
   readonly heads: Map<string, { readonly stamp: Stamp; readonly column: BenchColumn; readonly head: HeadView }>;
@@ -131,7 +138,13 @@ function viewOf(parts: Parts, folds: Folds): BenchView {
     footOf: (row, key) => {
       const column = byKey.get(key);
       if (!column || !worked.isWorked(key)) return { figure: '', flags: [], spoken: 'not worked yet', copied: '' };
-      return footBox(row, { worked, faces, column: key, called: calledOf(column), scan: scans.of(key) });
+      return footBox(row, {
+        worked,
+        faces: parts.facesIn(column),
+        column: key,
+        called: calledOf(column),
+        scan: scans.of(key),
+      });
     },
   };
 }
@@ -163,17 +176,19 @@ function usesIn({ worked, limits }: Parts): readonly PlaceUse[] {
   return limitUses.filter((use) => uses.has(use));
 }
 
-function makeBox({ worked, limits, faces }: Parts, row: string, column: BenchColumn): BoxView | undefined {
-  const shown = faces();
+function makeBox({ worked, limits, faces, facesIn }: Parts, row: string, column: BenchColumn): BoxView | undefined {
+  const shown = facesIn(column);
   const use = limitOfRow(row);
   if (use) {
     const limit = limits.of(column.key).find((each) => each.use === use);
     return limit && limitBox(limit, calledOf(column), shown.display);
   }
-  const face = shown.of(row);
-  if (!face) return headline(worked.bench(), column.key, titleOfSection(row), shown);
-  const { issued } = worked.source();
-  return boxView(face, { bench: worked.bench(), column: column.key, called: calledOf(column), faces: shown, issued });
+  const [face, ofRow] = [shown.of(row), faces().of(row)];
+  const { issued, recipe } = worked.source();
+  if (!ofRow) return headline(worked.bench(), column.key, titleOfSection(row), shown);
+  if (!face) return absentView(ofRow, calledOf(column), column.recipe ?? recipe.id);
+  const at = { bench: worked.bench(), column: column.key, called: calledOf(column), rowUnit: ofRow.unit };
+  return boxView(face, { ...at, faces: shown, issued });
 }
 
 function viewsOf(parts: Parts, column: BenchColumn): ColumnViews {
@@ -189,18 +204,19 @@ function viewsOf(parts: Parts, column: BenchColumn): ColumnViews {
 
 /** Differs whenever a cell of the column may have changed. */
 function stampOf({ worked, limits, faces }: Parts, column: BenchColumn): Stamp {
-  return [worked.revision(column.key), faces(), column.label, limits.of(column.key)];
+  return [worked.revision(column.key), faces(), column.label, column.recipe, limits.of(column.key)];
 }
 
 function headFor(parts: Parts, column: BenchColumn): HeadView {
-  const { worked, faces, heads } = parts;
+  const { worked, facesIn, heads } = parts;
   const known = heads.get(column.key);
   // A size out of sight shows its old head until its slice is computed.
   if (known?.column === column && worked.isBehind(column.key)) return known.head;
   const ready = worked.isWorked(column.key);
-  const stamp = [...stampOf(parts, column), ready];
+  const source = worked.source();
+  const stamp = [...stampOf(parts, column), ready, source.recipe, source.recipes];
   if (known?.column === column && sameList(stamp, known.stamp) === known.stamp) return known.head;
-  const made = headView(column, ready ? worked.bench() : undefined, faces(), worked.source().issued !== undefined);
+  const made = headView(column, ready ? worked.bench() : undefined, facesIn(column), source);
   const head = known && sameData(known.head, made) ? known.head : made;
   heads.set(column.key, { stamp, column, head });
   return head;
@@ -218,9 +234,10 @@ interface AsideParts {
   readonly source: BenchSource;
 }
 
-/** `3 parts` next to a part of a mix, if all sizes follow the house. */
+/** `3 parts` next to a part of a mix, if all sizes follow the house and have one recipe. */
 function partsAside({ line }: LineFace, { faces, totals, source }: AsideParts): string {
   const parts = line.inset ? faces.of(partsNameIn(line.text)) : undefined;
+  if (source.columns.some((column) => column.lines !== undefined)) return '';
   if (!parts || (totals.get(parts.line.name)?.get('local') ?? 0) > 0) return '';
   const text = source.job.get(parts.line.name) ?? parts.line.text;
   if (!/^[\d.]+$/.test(text)) return '';

@@ -1,3 +1,4 @@
+import { allLines } from '#shared-calc/jobs/worked-job.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { Reason } from '#shared-calc/acts/reason.ts';
@@ -143,12 +144,17 @@ function asking(asks: Set<(ask: PageAsk) => void>, listener: (ask: PageAsk) => v
 }
 
 /** Faults name lines by their labels, as the page shows them. */
-function inWords(done: Result<Change, ActFault>, { records, lines }: Derived, input: unknown): Result<Change, string> {
+function inWords(
+  done: Result<Change, ActFault>,
+  { records, lines, job }: Derived,
+  input: unknown,
+): Result<Change, string> {
   if (done.ok) return done;
   const named = new Map<string, unknown>(Object.entries(input ?? {}));
-  const recipe =
-    records.job.get(String(named.get('job')))?.recipe ?? lineById(records, String(named.get('line')))?.recipe;
-  return failed(sayActFault(done.fault, calledByLines({ lines: lines(recipe ?? ''), columns: [] })));
+  const worked = job(String(named.get('job')));
+  const recipe = lineById(records, String(named.get('line')))?.recipe ?? '';
+  const known = worked ? allLines(worked) : lines(recipe);
+  return failed(sayActFault(done.fault, calledByLines({ lines: known, columns: [] })));
 }
 
 function hear(news: BridgeNews, asks: ReadonlySet<(ask: PageAsk) => void>, follower: BookFollower): void {

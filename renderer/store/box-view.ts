@@ -20,6 +20,28 @@ export interface BoxParts {
   readonly called: string;
   readonly faces: LineFaces;
   readonly issued: string | undefined;
+  /** The unit that its row says; its own unit stands behind a figure that has another. Left out: its own. */
+  readonly rowUnit?: string | undefined;
+}
+
+/** A cell of a line that the recipe of its size does not have. */
+export function absentView({ label }: Pick<LineFace, 'label'>, called: string, recipe: string): BoxView {
+  const said = `not in ${recipe}`;
+  const closedBy = {
+    is: 'not in the recipe of its size',
+    why: `${label} is not in recipe ${recipe}, which ${called} is built by.`,
+  };
+  const empty = { figure: '', entry: '', copied: '' };
+  return {
+    form: 'flat',
+    source: 'house',
+    look: 'plain',
+    said,
+    spoken: `${label}, ${called}, ${said}`,
+    ...empty,
+    closed: true,
+    closedBy,
+  };
 }
 
 /** A line's cell as it is painted and read out. */
@@ -29,7 +51,7 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
   const before = boxStanding(box, faces);
   const standing = withCheck(withIssued(before, issued), checkSign(box, parts));
   const isCheck = face.line.role === 'check';
-  const figure = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
+  const figure = isCheck ? checkFigure(box, parts) : withUnit(figureOf(box, face, faces.display), face, parts);
   const sentence = isCheck && isOpenCheck(box) ? checkSentence(box, parts) : '';
   return {
     form: isWell(box) ? 'well' : 'flat',
@@ -55,7 +77,7 @@ const gravity = ['stop', 'watch', 'advice'] as const;
 /** The level of the gravest check that turns on a guessed figure and does not surely hold. */
 function checkSign({ range, line }: Box, { bench, column }: BoxParts): (typeof gravity)[number] | undefined {
   if (typeof range !== 'object') return undefined;
-  const checks = checksOn(bench.input().lines, line.name).map((name) => bench.box(column, name));
+  const checks = checksOn(bench.lines(column), line.name).map((name) => bench.box(column, name));
   const signs = checks.map(({ check, line: { level = 'watch' } }) => {
     if (check?.state === 'fails') return level;
     return check?.state === 'may not hold' ? 'watch' : undefined;
@@ -78,6 +100,11 @@ export function isOpenCheck({ check }: Box): boolean {
 /** The sentence of a check with its figures put in. */
 export function checkSentence({ line }: Box, { bench, column, faces: { display } }: BoxParts): string {
   return readUnits(checkOf(bench, column, line, display)?.says ?? '', display);
+}
+
+/** A figure says its unit where its row says another. */
+function withUnit(figure: string, { unit }: LineFace, { rowUnit = unit }: BoxParts): string {
+  return figure === '' || rowUnit === unit ? figure : `${figure}\u00a0${unit}`.trimEnd();
 }
 
 function checkFigure(box: Box, parts: BoxParts): string {

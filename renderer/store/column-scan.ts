@@ -32,7 +32,7 @@ export const noScan: ColumnScan = { byLine: new Map(), counts: new Map() };
 export function scanColumn(bench: Bench, column: string): ColumnScan {
   const byLine = new Map<string, readonly Loud[]>();
   const counts = new Map<Loud, number>();
-  for (const line of bench.input().lines) {
+  for (const line of bench.lines(column)) {
     const loud = loudIn(bench.box(column, line.name));
     if (loud.length === 0) continue;
     byLine.set(line.name, loud);

@@ -56,7 +56,7 @@ function* stepsFor({ book, job = '', here }: Asked): Generator<undefined, readon
   const derived = book.derived.peek();
   const { display, workshop } = derived;
   const worked = derived.job(job);
-  const check = worked?.bench.input().lines.find(({ name }) => name === here?.row);
+  const check = here && worked?.bench.lines(here.column).find(({ name }) => name === here.row);
   if (!worked || !here || !check) return [];
   const { bench, pricing } = worked;
   const mends = yield* mendsInSteps(bench, { column: here.column, check }, { pricing, display });

@@ -4,6 +4,7 @@ import { actTable, type ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { editsIn } from '#shared-calc/acts/house-log.ts';
 import type { LineEdit } from '#shared-calc/jobs/line-edits.ts';
 import type { HouseEdit } from '#shared-calc/acts/house-acts.ts';
+import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { worksOtherwise } from '#shared-calc/jobs/house-changes.ts';
 import type { BookStore } from './book-store.ts';
 
@@ -47,7 +48,9 @@ export function houseAsk(book: Pick<BookStore, 'derived' | 'doAct'>): HouseAsk {
       const edits = all.filter(({ how }) => how === undefined);
       const recipe = edits[0]?.recipe ?? '';
       const recipes = new Set(all.map((each) => each.recipe));
-      const isOpen = [...derived.records.job.values()].some((job) => recipes.has(job.recipe) && job.state !== 'closed');
+      const isOpen = [...derived.records.job.values()].some(
+        (job) => job.state !== 'closed' && [...recipesOf(derived.records, job)].some((each) => recipes.has(each)),
+      );
       if (!isOpen || !edits.some(({ before, after }) => worksOtherwise(before, after))) return direct();
       const leave = () => {
         asked.value = undefined;

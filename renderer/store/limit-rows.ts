@@ -52,7 +52,10 @@ export function limitBox(check: PlaceCheck, called: string, display: Display): B
     entry: '',
     copied: said,
     closed: true,
-    ofPlace: true,
+    closedBy: {
+      is: 'worked from the survey',
+      why: 'This follows from the survey of the job and the animals of the size.',
+    },
   };
 }
 

@@ -45,3 +45,14 @@ export function lineFaces(lines: readonly Line[], display: Display): LineFaces {
     sections: Map.groupBy(all, (face) => face.line.section),
   };
 }
+
+/** The faces of several lists of lines, made again where the display changed. */
+export function facesByLines(): (lines: readonly Line[], display: Display) => LineFaces {
+  const known = new WeakMap<readonly Line[], LineFaces>();
+  return (lines, display) => {
+    const before = known.get(lines);
+    const faces = before?.display === display ? before : lineFaces(lines, display);
+    known.set(lines, faces);
+    return faces;
+  };
+}

@@ -168,6 +168,7 @@ function sourceOf({ recipe, lines, tank, prices }: SourceParts): BenchSource | u
   return {
     title: recipe.title,
     recipe,
+    recipes: [recipe],
     lines,
     columns: [column],
     whole: nothing,

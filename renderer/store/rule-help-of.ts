@@ -1,3 +1,4 @@
+import { readerFor } from '#shared-calc/bench/box-reader.ts';
 import type { Completion, RuleCheck, RuleHelp, RuleHint, RuleMark } from '#renderer/writing/rule-help.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
@@ -37,8 +38,12 @@ export function ruleHelpOf(parts: HelpParts): RuleHelp {
   };
 }
 
-function checkText(text: string, { bench, line, faces }: HelpParts): RuleCheck {
-  const scope = bench.scope();
+function scopeIn(bench: Bench, column: string | undefined): Scope {
+  return column === undefined ? readerFor(bench.input().lines).scope : bench.scope(column);
+}
+
+function checkText(text: string, { bench, column, line, faces }: HelpParts): RuleCheck {
+  const scope = scopeIn(bench, column);
   const marks = marksIn(text, scope);
   const written = writtenText(text, line, faces.display);
   const reading: BoxReading = written.ok ? readBox(written.value, line, scope) : { is: 'faulty', fault: written.fault };
@@ -79,7 +84,7 @@ function isFunction(name: string, scope: Scope): boolean {
 }
 
 function completions(text: string, cursor: number, parts: HelpParts): readonly Completion[] {
-  const { bench, line } = parts;
+  const { bench, column, line } = parts;
   const words = wordsOf(line);
   const bare = /^\s*[\p{L}\d_ -]*$/u.test(text);
   if (words.length > 0 && bare) {
@@ -88,7 +93,7 @@ function completions(text: string, cursor: number, parts: HelpParts): readonly C
     if (fitting.length > 0 || typed === '') return fitting.map((word) => choiceOffer(word, text));
   }
   if (text.trim() === '') return [];
-  const { from, to, options } = completeRule(text, cursor, bench.scope());
+  const { from, to, options } = completeRule(text, cursor, scopeIn(bench, column));
   return options.slice(0, MOST_OFFERS).map((option) => ({ from, to, ...offerOf(option, parts) }));
 }
 

@@ -87,7 +87,7 @@ export type ActFault =
   | { readonly kind: 'uneven-coins'; readonly record: RecordName; readonly amount: string }
   | { readonly kind: 'cells-refused'; readonly cells: readonly RefusedCell[] }
   /** The cell is not written over, so there is nothing to take back, note or set for the whole job. */
-  | { readonly kind: 'nothing-written'; readonly what: 'back' | 'note' | 'asker' | 'whole job' }
+  | { readonly kind: 'nothing-written'; readonly what: 'back' | 'note' | 'asker' | 'whole job' | 'tank' }
   /** A measurement of a tank cannot be set for the whole house. */
   | { readonly kind: 'tank-measure'; readonly line: string }
   | { readonly kind: 'code-taken'; readonly code: string }
@@ -197,6 +197,8 @@ export type ActFault =
   | { readonly kind: 'no-supplier'; readonly supplier: string; readonly near?: string }
   | { readonly kind: 'nothing-priced'; readonly supplier: string; readonly on: string }
   | { readonly kind: 'pack-there'; readonly material: string }
+  /** Two rows of a list are one new material, and are sold in units of two kinds. */
+  | { readonly kind: 'unit-of-another'; readonly label: string; readonly unit: string; readonly own: string }
   | { readonly kind: 'rows-refused'; readonly rows: readonly RefusedRow[] }
   /** The input does not match the act's schema; `at` is the field, empty for the whole input. */
   | { readonly kind: 'bad-input'; readonly at: string; readonly issues: readonly FieldIssue[] };

@@ -3,6 +3,8 @@ import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
 import { copyRecipe } from './copy-recipe.ts';
+import * as families from './family-acts.ts';
+import * as tankLines from './tank-line-acts.ts';
 import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
@@ -22,6 +24,7 @@ import * as quoteLines from './quote-line-acts.ts';
 import * as orders from './order-acts.ts';
 import { receiveOrder } from './receive-acts.ts';
 import * as store from './store-acts.ts';
+import { takePriceList } from './take-price-list.ts';
 import * as tubs from './tub-acts.ts';
 import * as tubMoves from './tub-moves.ts';
 
@@ -44,6 +47,11 @@ const acts = {
   replaceInRecipe,
   writeRecipe: recipes.writeRecipe,
   copyRecipe,
+  forkRecipe: families.forkRecipe,
+  takeFromParent: families.takeFromParent,
+  sendToParent: families.sendToParent,
+  writeLineFor: tankLines.writeLineFor,
+  keepForTank: tankLines.keepForTank,
   proposeHouse: houses.proposeHouse,
   editHouse: houses.editHouse,
   forceHouse: houses.forceHouse,
@@ -76,6 +84,7 @@ const acts = {
   nameSize: sizes.nameSize,
   moveSize,
   setAnimals: sizes.setAnimals,
+  setRecipe: sizes.setRecipe,
   putIn: store.putIn,
   correctLot: store.correctLot,
   useStock: store.useStock,
@@ -96,6 +105,7 @@ const acts = {
   newPack: prices.newPack,
   putPrice: prices.putPrice,
   raisePrices,
+  takePriceList,
   startTub: tubs.startTub,
   changeTub: tubs.changeTub,
   harvestTub: tubMoves.harvestTub,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { findCycle } from '#shared-calc/bench/find-cycle.ts';
-import { textsOf, type SheetColumn } from '#shared-calc/jobs/job-sheet.ts';
+import { textsOf } from '#shared-calc/jobs/job-sheet.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
@@ -12,7 +12,16 @@ import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act, type Act } from './act.ts';
 import type { ActFault, RefusedCell } from './act-fault.ts';
-import { findCell, jobCells, lineWords, writtenIn, type Cell, type CellWritten, type JobCells } from './job-cells.ts';
+import {
+  findCell,
+  findColumn,
+  jobCells,
+  lineWords,
+  writtenIn,
+  type Cell,
+  type CellWritten,
+  type JobCells,
+} from './job-cells.ts';
 import { localChange, type LocalWrite } from './local-change.ts';
 import { findLine } from './find-record.ts';
 import { editsIn, numbered } from './house-log.ts';
@@ -107,8 +116,8 @@ function cellsWritten(cells: JobCells, typed: readonly TypedCell[]): Result<Chan
   return ok(localChange(cells.records, cells.job.id, puts, labelOf(cells, puts)));
 }
 
-function readCell({ read, display }: JobCells, cell: Cell, typed: string): Result<CellWrite, RefusedCell> {
-  const { column, line } = cell;
+function readCell({ display }: JobCells, cell: Cell, typed: string): Result<CellWrite, RefusedCell> {
+  const { column, line, read } = cell;
   const refusedFor = (fault: RefusedCell['fault']) =>
     failed({ line: line.name, label: lineLabel(line), size: calledOf(column), fault });
   const written = writtenText(typed, line, display);
@@ -121,14 +130,16 @@ function readCell({ read, display }: JobCells, cell: Cell, typed: string): Resul
 }
 
 /** A figure cannot make a cycle; rules are followed in each size they are written in. */
-function cycleOf({ read, sheet }: JobCells, puts: readonly CellWrite[]): ActFault | undefined {
-  const rules = puts.filter(({ cell, text }) => text !== undefined && read.reader.read(cell.line, text).is === 'rule');
+function cycleOf({ sheet, readOf }: JobCells, puts: readonly CellWrite[]): ActFault | undefined {
+  const isRule = ({ cell, text }: CellWrite) =>
+    text !== undefined && cell.read.reader.read(cell.line, text).is === 'rule';
+  const rules = puts.filter(isRule);
   for (const [column, inColumn] of Map.groupBy(rules, ({ cell }) => cell.column)) {
     const locals = new Map(textsOf(column.locals));
     for (const { cell, line, text } of puts) if (cell.column === column && text !== undefined) locals.set(line, text);
     const resolve = textResolver({ ...column, locals }, textsOf(sheet.whole));
     const through = inColumn.map(({ line }) => line);
-    const cycle = findCycle(read, (line) => resolve(line).text, through);
+    const cycle = findCycle(readOf(column), (line) => resolve(line).text, through);
     if (cycle) return { kind: 'loop', line: cycle[0] ?? '', text: '', cycle };
   }
   return undefined;
@@ -182,7 +193,9 @@ export const setKit = cellsAct<z.infer<typeof SetKit>>({
   says: 'Gives a size another kit level; the one that the house or the job has takes the local one away.',
   input: SetKit,
   run: (cells, { column, kit }) => {
-    const line = lineFor(cells.read.lines, 'kit');
+    const size = findColumn(cells, column);
+    if (!size.ok) return size;
+    const line = lineFor(cells.readOf(size.value).lines, 'kit');
     if (!line) return failed({ kind: 'not-given', use: 'kit' });
     const usual = cells.sheet.whole.get(line.name)?.text ?? line.text;
     if (usual !== kit) return cellsWritten(cells, [{ column, line: line.name, text: kit }]);
@@ -225,18 +238,20 @@ function typedText(typed: string, line: Line, display: Display): Result<string, 
   return written.ok ? written : failed({ kind: 'unreadable', line: line.name, text: typed, fault: written.fault });
 }
 
-function wholeFault({ read, sheet }: JobCells, line: Line, text: string): ActFault | undefined {
-  const { name } = line;
-  const reading = read.reader.read(line, text);
-  if (reading.is === 'faulty') return { kind: 'unreadable', line: name, text, fault: reading.fault };
-  if (reading.is !== 'rule') return undefined;
+/** In every size whose recipe has the line. */
+function wholeFault({ sheet, readOf }: JobCells, { name }: Line, text: string): ActFault | undefined {
   const whole = new Map([...textsOf(sheet.whole), [name, text]]);
-  const cycleIn = (column: SheetColumn) => {
+  for (const column of sheet.columns) {
+    const read = readOf(column);
+    const line = read.byName.get(name);
+    const reading = line && read.reader.read(line, text);
+    if (reading?.is === 'faulty') return { kind: 'unreadable', line: name, text, fault: reading.fault };
+    if (reading?.is !== 'rule') continue;
     const resolve = textResolver({ ...column, locals: textsOf(column.locals) }, whole);
-    return findCycle(read, (each) => resolve(each).text, [name]);
-  };
-  const cycle = sheet.columns.map(cycleIn).find((each) => each !== undefined);
-  return cycle && { kind: 'loop', line: name, text, cycle };
+    const cycle = findCycle(read, (each) => resolve(each).text, [name]);
+    if (cycle) return { kind: 'loop', line: name, text, cycle };
+  }
+  return undefined;
 }
 
 const NoteCell = z.strictObject({ job: Job, ...Place, note: z.string().max(2_000) });

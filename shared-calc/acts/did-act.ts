@@ -1,3 +1,4 @@
+import { everyLine } from '#shared-calc/bench/every-line.ts';
 import { z } from 'zod';
 import { dayFault } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
@@ -76,7 +77,8 @@ const OTHER_STEPS = ['asked', 'feed', 'care', 'receive', 'pack'];
 
 /** The steps that can be told: of a job, its tasks as well. */
 function stepsOf(derived: Derived, { job }: Pick<Told, 'job'>): readonly string[] {
-  const lines = job === undefined ? [] : (derived.job(job)?.bench.input().lines ?? []);
+  const worked = job === undefined ? undefined : derived.job(job);
+  const lines = worked ? everyLine(worked.bench) : [];
   const tasks = lines.flatMap(({ role, task, name }) => (role === 'work' ? [task ?? name, name] : []));
   return [...doneSteps, ...OTHER_STEPS, ...tasks];
 }

@@ -11,7 +11,7 @@ import { breaksOf } from './line-breaks.ts';
 export function familyFault(
   before: Records,
   after: Records,
-  line: Pick<Line, 'recipe' | 'name'>,
+  line: Pick<Line, 'recipe'> & Partial<Pick<Line, 'name'>>,
 ): ActFault | undefined {
   const { recipe } = line;
   for (const child of descendantsOf(after, recipe)) {
@@ -27,8 +27,14 @@ export function familyFault(
   return undefined;
 }
 
+/** What a change of a recipe breaks in it and in all that inherit from it, for any tank. */
+export function recipesFault(before: Records, after: Records, recipe: string): ActFault | undefined {
+  const own = faultBetween(linesOf(before, recipe), linesOf(after, recipe));
+  return own ? { kind: 'in-recipe', recipe, fault: own } : familyFault(before, after, { recipe });
+}
+
 /** The first fault that lines have and had not before. */
-export function faultBetween(before: readonly Line[], after: readonly Line[], name: string): ActFault | undefined {
+export function faultBetween(before: readonly Line[], after: readonly Line[], name?: string): ActFault | undefined {
   if (before === after) return undefined;
   const twice = twiceIn(after, ({ name: each }) => each);
   if (twice) return { kind: 'name-taken', name: twice[1].name };
@@ -36,8 +42,14 @@ export function faultBetween(before: readonly Line[], after: readonly Line[], na
   if (used?.[1].use !== undefined) return { kind: 'use-taken', use: used[1].use, label: lineLabel(used[0]) };
   const breaks = breaksOf(before, after);
   if (breaks.length > 0) return { kind: 'would-break', breaks };
-  const cycle = findCycle(readLines(after), ({ text }) => text, [name]);
-  return cycle && { kind: 'loop', line: name, text: '', cycle };
+  const through = name === undefined ? after.map((line) => line.name) : [name];
+  const cycle = findCycle(readLines(after), textOf, through);
+  if (!cycle || findCycle(readLines(before), textOf, cycle)) return undefined;
+  return { kind: 'loop', line: cycle[0] ?? '', text: '', cycle };
+}
+
+function textOf({ text }: Line): string {
+  return text;
 }
 
 function twiceIn(lines: readonly Line[], of: (line: Line) => string | undefined): readonly [Line, Line] | undefined {

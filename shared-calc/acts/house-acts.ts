@@ -1,3 +1,4 @@
+import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { z } from 'zod';
 import {
   takesChanges,
@@ -284,7 +285,8 @@ function answerFault(derived: Derived, change: HouseChange, { job: id, answer }:
   if (before) return { kind: 'answered-already', ...on, answer: before.answer, on: before.on };
   if (change.inForceOn === undefined) return { kind: 'only-proposed', change: change.id };
   const worked = derived.job(id);
-  if (worked?.job.recipe !== change.recipe) return { kind: 'not-offered', ...on, why: 'other recipe' };
+  if (!worked || !recipesOf(derived.records, worked.job).has(change.recipe))
+    return { kind: 'not-offered', ...on, why: 'other recipe' };
   const { state } = worked.job;
   if (isSoldState(state) && !takesChanges(worked.job)) return { kind: 'too-late-to-take', ...on, state };
   return offerFault(worked.sold, on, change) ?? (answer === 'take' ? takeFault(worked.sold, on, change) : undefined);
@@ -298,7 +300,8 @@ function offerFault(sold: SoldHouse | undefined, on: On, change: HouseChange): A
 }
 
 function takeFault(sold: SoldHouse | undefined, on: On, change: HouseChange): ActFault | undefined {
-  const [broken] = sold ? breaksOf(sold.lines, withChange(sold.lines, change)) : [];
+  const lines = sold?.linesOf(change.recipe) ?? [];
+  const [broken] = breaksOf(lines, withChange(lines, change));
   return broken && { kind: 'cannot-take', ...on, label: broken.label };
 }
 

@@ -78,7 +78,8 @@ export function logged(records: Records, change: Change, today: Day): Change {
   const renamed = renamedLog(records, change);
   if (edits.length === 0 && renamed.updated.length === 0) return change;
   const steps: Change[] = [change, renamed];
-  let now = applyChange(records, renamed);
+  // The change may bring entries of its own, under the next numbers.
+  let now = applyChange(applyChange(records, change), renamed);
   for (const edit of edits) {
     const step = editLogged(now, edit, today);
     now = applyChange(now, step);

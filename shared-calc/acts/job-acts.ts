@@ -20,7 +20,11 @@ import { movedAnyway, reasonFields } from './reason.ts';
 import { recordChanged, withFields } from './record-changes.ts';
 
 const By = z.enum(['client', 'us']);
-const WantedSize = z.strictObject({ tank: z.string(), count: z.int().default(1) });
+const WantedSize = z.strictObject({
+  tank: z.string(),
+  count: z.int().default(1),
+  recipe: z.string().optional().describe('Left out: that of the job, or the one that the size has.'),
+});
 /** Left out: follow the house again. Empty: a figure that is not known. */
 const Text = z
   .string()

@@ -1,4 +1,5 @@
 import { readLines, type ReadLines } from '#shared-calc/bench/find-cycle.ts';
+import { joinLines } from '#shared-calc/bench/column-lines.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
@@ -16,7 +17,10 @@ export interface JobCells {
   readonly records: Records;
   readonly job: Job;
   readonly sheet: JobSheet;
+  /** The usual lines. */
   readonly read: ReadLines;
+  /** The lines of a size. */
+  readonly readOf: (column: Pick<SheetColumn, 'lines'>) => ReadLines;
   readonly display: Display;
   readonly today: Day;
 }
@@ -28,13 +32,16 @@ export function jobCells(
   const job = findJob(records, id);
   if (!job.ok) return job;
   const known = sheet(id) ?? { recipe: job.value.recipe, columns: [], whole: new Map(), oneOffs: [] };
-  const read = readLines(worked(id)?.bench.input().lines ?? lines(job.value.recipe));
-  return ok({ records, job: job.value, sheet: known, read, display, today });
+  const usual = worked(id)?.lines ?? lines(job.value.recipe);
+  const readOf: JobCells['readOf'] = (column) => readLines(column.lines ?? usual);
+  return ok({ records, job: job.value, sheet: known, read: readLines(usual), readOf, display, today });
 }
 
 export interface Cell {
   readonly column: SheetColumn;
   readonly line: Line;
+  /** The lines of its size. */
+  readonly read: ReadLines;
 }
 
 interface CellName {
@@ -46,9 +53,15 @@ interface CellName {
 export function findCell(cells: JobCells, { column: key, line: name }: CellName): Result<Cell, JobFault> {
   const column = findColumn(cells, key);
   if (!column.ok) return column;
-  const { byName } = cells.read;
+  const read = cells.readOf(column.value);
+  const { byName } = read;
   const line = byName.get(name);
-  if (line) return ok({ column: column.value, line });
+  if (line) return ok({ column: column.value, line, read });
+  const other = joinLines(cells.sheet.columns.map((each) => cells.readOf(each).lines)).find(
+    (each) => each.name === name,
+  );
+  const { recipe = cells.sheet.recipe } = column.value;
+  if (other) return failed({ kind: 'not-in-recipe', line: lineLabel(other), size: calledOf(column.value), recipe });
   const near = nearestName(name, byName.keys());
   return failed({ kind: 'no-line', line: name, ...(near !== undefined && { near }) });
 }

@@ -1,8 +1,9 @@
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
+import { valuesOver } from '#shared-calc/jobs/job-recipes.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { descendantsOf, lineIdIn } from '#shared-calc/recipe/family.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
-import type { Line, LocalValue, Records } from '#shared-calc/records/records.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
 import type { Break, Need, RuleBreak } from './act-fault.ts';
 
@@ -74,23 +75,17 @@ function breaksWithout(records: Records, line: Line): readonly Break[] {
 }
 
 function jobsWriting(records: Records, line: Line): readonly string[] {
-  const values = localsOf(records, line.recipe).filter((value) => value.line === line.name);
+  const values = valuesOver(records, line.recipe).filter((value) => value.line === line.name);
   return [...new Set(values.map((value) => value.job))];
 }
 
 function localReaders(records: Records, line: Line, lines: readonly Line[]): readonly Break[] {
   const reader = boxReader(lines);
-  return localsOf(records, line.recipe).flatMap((value): readonly Break[] => {
+  return valuesOver(records, line.recipe).flatMap((value): readonly Break[] => {
     const at = lines.find((each) => each.name === value.line);
     if (!at || at.id === line.id) return [];
     const reading = reader.read(at, value.text);
     if (reading.is !== 'rule' || !namesIn(reading.rule).includes(line.name)) return [];
     return [{ is: 'job rule', line: at.name, label: `${lineLabel(at)} in ${value.job}` }];
   });
-}
-
-/** What jobs of a recipe have written over its lines. */
-export function localsOf(records: Records, recipe: string): readonly LocalValue[] {
-  const jobs = new Set([...records.job.values()].filter((job) => job.recipe === recipe).map((job) => job.id));
-  return [...records.localValue.values()].filter((value) => jobs.has(value.job));
 }

@@ -3,7 +3,7 @@ import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts'
 import { PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
 import { watchLesson } from '#shared-calc/derive/watch-lesson.ts';
 import { findJob, freeId } from '#shared-calc/jobs/find-job.ts';
-import { jobLines } from '#shared-calc/jobs/sold-house.ts';
+import { allLines } from '#shared-calc/jobs/worked-job.ts';
 import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare/saved-watch.ts';
 import { readWatchLog } from '#shared-calc/prepare/watch-log.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
@@ -126,10 +126,11 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
   name: 'writeTook',
   says: 'Writes down what a job took of a line, for all its builds together.',
   input: WriteTook,
-  run: ({ records, today }, { job: id, line: name, value, on = today }) => {
+  run: ({ records, today, job: jobOf }, { job: id, line: name, value, on = today }) => {
     const job = findJob(records, id);
     if (!job.ok) return job;
-    const line = tookLines(jobLines(records, job.value)).get(name);
+    const worked = jobOf(id);
+    const line = tookLines(worked ? allLines(worked) : []).get(name);
     if (!line) return failed({ kind: 'no-line', line: name });
     const label = `${id}: ${line.label.toLowerCase()}`;
     const before = [...records.actual.values()].find(

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { useNames } from '#shared-calc/fields/uses.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
+import { writtenElsewhere, valuesOver } from '#shared-calc/jobs/job-recipes.ts';
 import { linesOf, takenLineIds } from '#shared-calc/recipe/lines-of.ts';
 import { isSold } from '#shared-calc/jobs/sold-house.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
@@ -27,7 +28,7 @@ import type { ActFault } from './act-fault.ts';
 import { findLine, findRecord } from './find-record.ts';
 import { linesWritten } from './line-changes.ts';
 import { renamedIn } from './rename-in-family.ts';
-import { localsOf, needsOf } from './line-breaks.ts';
+import { needsOf } from './line-breaks.ts';
 import { lineFault, nameFault, rangeFault, ringFault } from './line-fault.ts';
 import { moveUse as useMoved } from './move-use.ts';
 import { recordChanged, withFields } from './record-changes.ts';
@@ -142,9 +143,11 @@ export const removeLine = lineAct<z.infer<typeof RemoveLine>>({
   run: (records, line, { anyway }) => {
     const by = anyway ? [] : needsOf(records, line);
     if (by.length > 0) return failed({ kind: 'needed', record: { kind: 'line', id: line.id }, by });
-    const locals = withDescendants(records, line.recipe)
-      .flatMap((recipe) => localsOf(records, recipe))
-      .filter(({ line: name, job }) => name === line.name && !isSold(records, job));
+    const recipes = new Set(withDescendants(records, line.recipe));
+    const locals = [...recipes]
+      .flatMap((recipe) => valuesOver(records, recipe))
+      .filter(({ line: name, job }) => name === line.name && !isSold(records, job))
+      .filter((value) => !writtenElsewhere(records, value, recipes));
     const gone = locals.map(({ id }) => id);
     return ok(
       diffRecords(`${inSentence(lineLabel(line))} removed`, records, {
@@ -236,8 +239,15 @@ export function houseLabel(line: Line, said: string): string {
   return `${inSentence(lineLabel(line))} of the house to ${said === '' ? 'no figure' : said}`.slice(0, 300);
 }
 
-/** A line with another text of the house. Refused if it cannot be read or makes a cycle. */
+/** A line with another text of the house. Refused if it cannot be read or makes a cycle, there or in what inherits it. */
 export function houseText(records: Records, line: Line, text: string): Result<Line, ActFault> {
+  const next = lineWithHouseText(records, line, text);
+  const broken = next.ok && familyFault(records, withLines(records, line.recipe, { put: [next.value] }), next.value);
+  return broken ? failed(broken) : next;
+}
+
+/** The same for its own recipe alone. */
+export function lineWithHouseText(records: Records, line: Line, text: string): Result<Line, ActFault> {
   const lines = linesOf(records, line.recipe);
   const reading = boxReader(lines).read(line, text);
   if (reading.is === 'faulty') return failed({ kind: 'unreadable', line: line.name, text, fault: reading.fault });
@@ -245,9 +255,7 @@ export function houseText(records: Records, line: Line, text: string): Result<Li
   const crossed = rangeFault(next);
   if (crossed) return failed(crossed);
   const cycle = ringFault(lines, next);
-  if (cycle) return failed(cycle);
-  const broken = familyFault(records, withLines(records, line.recipe, { put: [next] }), next);
-  return broken ? failed(broken) : ok(next);
+  return cycle ? failed(cycle) : ok(next);
 }
 
 /**

@@ -10,6 +10,7 @@ import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import {
   recordKinds,
+  type Line,
   type LocalValue,
   type Pack,
   type PackPrice,
@@ -20,6 +21,7 @@ import {
 import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import { act, type Act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { Coins } from './inputs.ts';
@@ -55,14 +57,15 @@ function sizeAct<I extends { readonly job: string; readonly column: string }>(pa
 }
 
 const OfSize = z.strictObject({ job: z.string(), column: z.string().describe('The size by its key: T07, or T07#2.') });
-const TakeSize = z.strictObject({ job: z.string(), tank: z.string() });
+const OwnRecipe = z.string().describe('A recipe of the house; left out: that of the job.');
+const TakeSize = z.strictObject({ job: z.string(), tank: z.string(), recipe: OwnRecipe.optional() });
 
 export const takeSize = act<z.infer<typeof TakeSize>>({
   name: 'takeSize',
   says: 'Puts a tank of the tank book on the bench of a job, as its last size.',
   input: TakeSize,
-  run: (derived, { job, tank: code }) => {
-    const cells = jobCells(derived, job);
+  run: (derived, { job, tank: code, recipe }) => {
+    const cells = ofRecipe(derived, job, recipe);
     if (!cells.ok) return cells;
     const tank = derived.records.tank.get(code);
     if (tank) return ok(takenAsLast(cells.value, tank));
@@ -71,7 +74,25 @@ export const takeSize = act<z.infer<typeof TakeSize>>({
   },
 });
 
-function takenAsLast(cells: JobCells, tank: Tank): Change {
+interface NewSize extends JobCells {
+  /** Its lines. */
+  readonly lines: readonly Line[];
+  /** Left out: the recipe of the job. */
+  readonly own?: string;
+}
+
+/** The cells of a job with the recipe that a size to be taken has. */
+function ofRecipe(derived: Derived, job: string, recipe: string | undefined): Result<NewSize, ActFault> {
+  const cells = jobCells(derived, job);
+  if (!cells.ok) return cells;
+  if (recipe === undefined || recipe === cells.value.job.recipe)
+    return ok({ ...cells.value, lines: cells.value.read.lines });
+  const recipes = derived.records.recipe;
+  if (!recipes.has(recipe)) return failed({ kind: 'no-recipe', recipe, recipes: [...recipes.keys()] });
+  return ok({ ...cells.value, lines: derived.lines(recipe), own: recipe });
+}
+
+function takenAsLast(cells: NewSize, tank: Tank): Change {
   const { records, job } = cells;
   const again = sizesOf(records, job.id).some((size) => size.tank === tank.id);
   const tables = sizeTaken(cells, tank);
@@ -79,9 +100,10 @@ function takenAsLast(cells: JobCells, tank: Tank): Change {
 }
 
 /** The recipe has a line that says a client's own tank is not bought. */
-function sizeTaken({ records, job, read }: JobCells, tank: Tank): Pick<Records, 'size' | 'localValue'> {
-  const size = newSize(records, job.id, { tank: tank.id, order: (sizesOf(records, job.id).at(-1)?.order ?? 0) + 1 });
-  const line = tank.clientsOwn ? lineFor(read.lines, 'clientTank') : undefined;
+function sizeTaken({ records, job, lines, own }: NewSize, tank: Tank): Pick<Records, 'size' | 'localValue'> {
+  const order = (sizesOf(records, job.id).at(-1)?.order ?? 0) + 1;
+  const size = newSize(records, job.id, { tank: tank.id, order, ...(own !== undefined && { recipe: own }) });
+  const line = tank.clientsOwn ? lineFor(lines, 'clientTank') : undefined;
   const brought = line && {
     id: freeId(`${size.id}.${line.name}`, records.localValue),
     job: job.id,
@@ -97,15 +119,20 @@ function sizeTaken({ records, job, read }: JobCells, tank: Tank): Pick<Records, 
   };
 }
 
-const NewTank = z.strictObject({ job: z.string(), tank: recordKinds.tank, priceCoins: Coins.optional() });
+const NewTank = z.strictObject({
+  job: z.string(),
+  tank: recordKinds.tank,
+  priceCoins: Coins.optional(),
+  recipe: OwnRecipe.optional(),
+});
 
 export const newTank = act<z.infer<typeof NewTank>>({
   name: 'newTank',
   says: 'Enters a tank that is in no book yet, with its price from today where that is known, and takes it as a size.',
   input: NewTank,
-  run: (derived, { job, tank, priceCoins }) => {
+  run: (derived, { job, tank, priceCoins, recipe }) => {
     const { records, today } = derived;
-    const cells = jobCells(derived, job);
+    const cells = ofRecipe(derived, job, recipe);
     if (!cells.ok) return cells;
     if (records.tank.has(tank.id)) return failed({ kind: 'code-taken', code: tank.id });
     const { supplier } = tank;
@@ -197,6 +224,20 @@ export const setCount = sizeAct<z.infer<typeof SetCount>>({
   },
 });
 
+const SetRecipe = OfSize.extend({ recipe: z.string().nullable().describe('null: that of the job.') });
+
+export const setRecipe = sizeAct<z.infer<typeof SetRecipe>>({
+  name: 'setRecipe',
+  says: 'Builds a size by another recipe than its job; what is written over stays where that has the line.',
+  input: SetRecipe,
+  run: ({ cells: { records, job }, size, called }, { recipe }) => {
+    if (recipe !== null && !records.recipe.has(recipe))
+      return failed({ kind: 'no-recipe', recipe, recipes: [...records.recipe.keys()] });
+    const own = recipe === job.recipe ? null : recipe;
+    return ok(sizeChanged(records, withFields(size, { recipe: own }), `${called} built by ${own ?? job.recipe}`));
+  },
+});
+
 const SetAnimals = OfSize.extend({
   animalKind: z.string().nullable().optional().describe('A kind of the animal book; null: none is named.'),
   animals: z
@@ -248,8 +289,14 @@ function labelFault(records: Records, size: Size, label: string, called: string)
   return isTaken ? { kind: 'size-name-taken', name: label } : undefined;
 }
 
-function newSize(records: Records, job: string, { tank, order }: Pick<Size, 'tank' | 'order'>): Size {
-  return { id: freeId(`${job}-${tank}`, records.size), job, tank, order, label: '', count: 1 };
+/** A size like another, or for a tank: with its recipe, but without its name, count and animals. */
+function newSize(
+  records: Records,
+  job: string,
+  { tank, order, recipe }: Pick<Size, 'tank' | 'order' | 'recipe'>,
+): Size {
+  const id = freeId(`${job}-${tank}`, records.size);
+  return { id, job, tank, order, label: '', count: 1, ...(recipe !== undefined && { recipe }) };
 }
 
 function localsOf(records: Records, size: string): readonly LocalValue[] {

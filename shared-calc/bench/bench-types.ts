@@ -6,7 +6,16 @@ import type { Line } from '#shared-calc/records/records.ts';
 import type { Rule } from '#shared-calc/rule/tree.ts';
 
 /** Where a cell's value comes from, or why it has none. */
-export type BoxState = 'house' | Giver | 'job' | 'local' | 'needs a figure' | 'waiting' | 'loop' | 'issued';
+export type BoxState =
+  | 'house'
+  | Giver
+  | 'job'
+  | 'local'
+  | 'needs a figure'
+  | 'waiting'
+  | 'loop'
+  | 'issued'
+  | 'not in this recipe';
 export type BoxFlag = 'out of range' | 'old price';
 
 /** Why a cell has no value: facts, worded in words/say-box-cause.ts. */

@@ -20,7 +20,26 @@ export function boxReader(lines: readonly Line[]): BoxReader {
   return { scope, read };
 }
 
+const byLines = new WeakMap<readonly Line[], BoxReader>();
+/** Readers of the last recipes: parsed rules are reused while names and kinds are the same. */
+const bySignature = new Map<string, BoxReader>();
+const MOST_READERS = 16;
+
+/** The reader of a list of lines; the same one for every list with the same names, units and choices. */
+export function readerFor(lines: readonly Line[]): BoxReader {
+  const known = byLines.get(lines);
+  if (known) return known;
+  const signature = scopeSignature(lines);
+  const reader = bySignature.get(signature) ?? boxReader(lines);
+  byLines.set(lines, reader);
+  bySignature.delete(signature);
+  bySignature.set(signature, reader);
+  const [oldest] = bySignature.keys();
+  if (bySignature.size > MOST_READERS && oldest !== undefined) bySignature.delete(oldest);
+  return reader;
+}
+
 /** Names, units and choices: what rules are checked against. Parsed rules stay valid while it is unchanged. */
-export function scopeSignature(lines: Iterable<Line>): string {
-  return [...lines].map((line) => [line.name, line.unit, ...(line.options ?? [])].join(' ')).join('\n');
+function scopeSignature(lines: readonly Line[]): string {
+  return lines.map((line) => [line.name, line.unit, ...(line.options ?? [])].join(' ')).join('\n');
 }

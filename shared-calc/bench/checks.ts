@@ -14,8 +14,8 @@ import { waitOf } from './waits.ts';
  */
 export function checksOf(bench: Bench, column: string, display: Display): readonly CheckResult[] {
   return bench
-    .input()
-    .lines.filter((line) => line.role === 'check')
+    .lines(column)
+    .filter((line) => line.role === 'check')
     .flatMap((line) => checkOf(bench, column, line, display) ?? []);
 }
 
@@ -39,7 +39,8 @@ function checkSentence(bench: Bench, column: string, { line, probe, display }: S
   const likely = (name: string) => bench.box(column, name).value;
   const wait = waitOf(bench, column, line.name);
   if (wait) return `Cannot be worked yet: ${wait.what}.`;
-  if (!probe) return fillSentence(line, bench, { valueOf: likely, display });
+  const lines = bench.lines(column);
+  if (!probe) return fillSentence(line, lines, { valueOf: likely, display });
   const values = probe.values();
   const valueOf = (name: string) => {
     const probed = values[probe.lines.indexOf(name)];
@@ -47,13 +48,13 @@ function checkSentence(bench: Bench, column: string, { line, probe, display }: S
     return probed.known ? probed.value : undefined;
   };
   const measure = probe.together ? 'Measure them' : 'Measure it';
-  const sentence = fillSentence(line, bench, { valueOf, display });
-  return `${sentence} It may not: ${probeWords(probe, bench, display)}. ${measure}.`.trimStart();
+  const sentence = fillSentence(line, lines, { valueOf, display });
+  return `${sentence} It may not: ${probeWords(probe, lines, display)}. ${measure}.`.trimStart();
 }
 
 /** `warmth set right at 1.6`, or the guesses of a case together. */
-function probeWords({ name, at, together }: Probe, bench: Bench, display: Display): string {
-  const guesses = bench.input().lines.filter((line) => at.has(line.name));
+function probeWords({ name, at, together }: Probe, lines: readonly Line[], display: Display): string {
+  const guesses = lines.filter((line) => at.has(line.name));
   if (!together) return guesses.map((line) => guessWords(line, at.get(line.name), display)).join('');
   const labels = guesses.map((line) => inSentence(lineLabel(line)));
   return `${labels.slice(0, -1).join(', ')} and ${labels.at(-1) ?? ''} wrong together (${name})`;
@@ -68,8 +69,7 @@ interface Filling {
   readonly display: Display;
 }
 
-function fillSentence({ says = '' }: Line, bench: Bench, { valueOf, display }: Filling): string {
-  const { lines } = bench.input();
+function fillSentence({ says = '' }: Line, lines: readonly Line[], { valueOf, display }: Filling): string {
   return says.replaceAll(/\{(\w+)\}/g, (braces, name: string) => {
     const named = lines.find((line) => line.name === name);
     if (!named) return braces;

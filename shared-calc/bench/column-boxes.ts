@@ -4,7 +4,8 @@ import type { BoxSource, ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { BoxReading, Ends } from '#shared-calc/recipe/read-box.ts';
 import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import type { BoxReader } from './box-reader.ts';
+import { readerFor } from './box-reader.ts';
+import { namedLines } from './column-lines.ts';
 import type { ProbedColumn } from './probes.ts';
 import { readsAlike, cycleChanges, cyclesOf, type Cycles } from './cycles.ts';
 
@@ -12,6 +13,7 @@ import { readsAlike, cycleChanges, cyclesOf, type Cycles } from './cycles.ts';
 export interface ColumnBoxes {
   readonly input: ColumnInput;
   readonly job: ReadonlyMap<string, string>;
+  readonly lines: readonly Line[];
   readonly readings: Map<string, BoxReading>;
   readonly sources: Map<string, { readonly text: string; readonly source: BoxSource }>;
   readonly cycles: Cycles;
@@ -20,24 +22,58 @@ export interface ColumnBoxes {
 interface Refresh {
   readonly column: ColumnInput;
   readonly job: ReadonlyMap<string, string>;
+  /** The lines of the size. */
   readonly lines: readonly Line[];
-  /** Lines to read again if nothing else of the column changed. */
-  readonly rereads: readonly Line[];
-  readonly reader: BoxReader;
 }
 
-/** Brings one size up to date; returns its cells and what the engine must write. */
-export function refreshColumn(
-  before: ColumnBoxes | undefined,
-  refresh: Refresh,
-): { readonly boxes: ColumnBoxes; readonly writes: readonly BoxWrite[] } {
-  const { column, job } = refresh;
+interface Refreshed {
+  readonly boxes: ColumnBoxes;
+  /** What the engine must write. */
+  readonly writes: readonly BoxWrite[];
+  /** Names of lines that the size no longer has. */
+  readonly dropped: readonly string[];
+}
+
+/** Brings one size up to date. */
+export function refreshColumn(before: ColumnBoxes | undefined, refresh: Refresh): Refreshed {
+  const { column, job, lines } = refresh;
   const { readings, sources, cycles: oldCycles } = before ?? noBoxes();
-  const { changed, rewired } = readAgain({ readings, sources }, refresh, linesToRead(before, refresh));
-  const cycles = rewired ? cyclesOf(readings) : oldCycles;
-  for (const name of cycleChanges(oldCycles, cycles)) changed.add(name);
+  const { rereads, dropped } = lineChanges(before?.lines ?? lines, lines);
+  for (const name of dropped) for (const each of [readings, sources]) each.delete(name);
+  const { changed, rewired } = readAgain({ readings, sources }, refresh, linesToRead(before, refresh, rereads));
+  const cycles = rewired || dropped.length > 0 ? cyclesOf(readings) : oldCycles;
+  for (const name of cycleChanges(oldCycles, cycles)) if (readings.has(name)) changed.add(name);
   const writes = [...changed].map((line) => ({ column: column.key, line, content: contentOf(line, readings, cycles) }));
-  return { boxes: { input: column, job, readings, sources, cycles }, writes };
+  return { boxes: { input: column, job, lines, readings, sources, cycles }, writes, dropped };
+}
+
+interface LineChanges {
+  /** Lines whose cells must be read again, if nothing else of a size changed. */
+  readonly rereads: readonly Line[];
+  readonly dropped: readonly string[];
+}
+
+const noChanges: LineChanges = { rereads: [], dropped: [] };
+/** By the list before, then by the list after: many sizes take the same step. */
+const changesKnown = new WeakMap<readonly Line[], WeakMap<readonly Line[], LineChanges>>();
+
+function lineChanges(before: readonly Line[], after: readonly Line[]): LineChanges {
+  if (before === after) return noChanges;
+  const known = changesKnown.get(before) ?? new WeakMap<readonly Line[], LineChanges>();
+  changesKnown.set(before, known);
+  const changes = known.get(after) ?? findChanges(before, after);
+  known.set(after, changes);
+  return changes;
+}
+
+/** Where names or kinds changed, every rule is read again. */
+function findChanges(before: readonly Line[], after: readonly Line[]): LineChanges {
+  const [old, now] = [namedLines(before), namedLines(after)];
+  const isSameScope = readerFor(before) === readerFor(after);
+  return {
+    rereads: isSameScope ? after.filter((line) => old.get(line.name) !== line) : after,
+    dropped: [...old.keys()].filter((name) => !now.has(name)),
+  };
 }
 
 function noBoxes(): Pick<ColumnBoxes, 'readings' | 'sources' | 'cycles'> {
@@ -54,9 +90,10 @@ interface ReadAgain {
 /** Reads lines again into a column's maps. */
 function readAgain(
   { readings, sources }: Pick<ColumnBoxes, 'readings' | 'sources'>,
-  { column, job, reader }: Refresh,
+  { column, job, lines: all }: Refresh,
   lines: readonly Line[],
 ): ReadAgain {
+  const reader = readerFor(all);
   const resolve = textResolver(column, job);
   const changed = new Set<string>();
   let rewired = false;
@@ -74,7 +111,11 @@ function readAgain(
 }
 
 /** Another tank is read in full; otherwise only lines that changed, or whose written-over text changed. */
-function linesToRead(before: ColumnBoxes | undefined, { column, job, lines, rereads }: Refresh): readonly Line[] {
+function linesToRead(
+  before: ColumnBoxes | undefined,
+  { column, job, lines }: Refresh,
+  rereads: readonly Line[],
+): readonly Line[] {
   if (before?.input.tank !== column.tank) return lines;
   const names = new Set([
     ...differing(before.job, job),

@@ -7,7 +7,7 @@ import type { Bench } from './open-bench.ts';
 
 /** The cell of a size that has a use; `undefined` if the recipe has no such line. */
 export function boxFor(bench: Bench, column: string, use: UseName): Box | undefined {
-  const line = lineFor(bench.input().lines, use);
+  const line = lineFor(bench.lines(column), use);
   return line && bench.box(column, line.name);
 }
 

@@ -1,4 +1,5 @@
-import { boxReader, type BoxReader } from './box-reader.ts';
+import { readerFor, type BoxReader } from './box-reader.ts';
+import { namedLines } from './column-lines.ts';
 import { cyclesOf } from './cycles.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
@@ -13,8 +14,8 @@ export interface ReadLines {
 export function readLines(lines: readonly Line[]): ReadLines {
   const known = readBefore.get(lines) ?? {
     lines,
-    byName: new Map(lines.map((line) => [line.name, line])),
-    reader: boxReader(lines),
+    byName: namedLines(lines),
+    reader: readerFor(lines),
   };
   readBefore.set(lines, known);
   return known;

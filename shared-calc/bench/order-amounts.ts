@@ -8,6 +8,7 @@ import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Box } from './bench-types.ts';
+import { namedLines } from './column-lines.ts';
 import type { Bench } from './open-bench.ts';
 
 /** Why the needs of an order are not all known: the first cell without a value. */
@@ -54,9 +55,9 @@ export function knownNeeds(bench: Bench, columns: readonly string[], prices: Pri
 
 /** Minutes of the work lines of some columns, each for one build: the mean over its repeats. */
 export function knownWork(bench: Bench, columns: readonly string[]): KnownAmounts<WorkAmount> {
-  const learning = lineFor(bench.input().lines, 'learning');
-  const builds = buildsOfLike(bench.input().columns.filter(({ key }) => columns.includes(key)));
+  const builds = buildsOfLike(bench, columns);
   return collect(bench, { role: 'work', columns }, ({ who }, base, column) => {
+    const learning = lineFor(bench.lines(column.column), 'learning');
     const share = learning && bench.box(column.column, learning.name).value;
     const repeats =
       typeof share === 'number' && !column.perJob
@@ -85,11 +86,13 @@ function collect<T>(
 ): KnownAmounts<T> {
   const amounts: T[] = [];
   const without: Box[] = [];
-  const columns = withLike(bench.input().columns.filter((each) => asked.columns.includes(each.key)));
-  for (const line of bench.input().lines.filter((each) => each.role === asked.role)) {
+  const columns = withLike(bench, asked.columns);
+  for (const { name } of bench.input().lines) {
     for (const { key, count, like } of columns) {
-      const box = bench.box(key, line.name);
-      const build = { line: line.name, perJob: line.perJob, column: key, count, ...(like !== key && { like }) };
+      const line = namedLines(bench.lines(key)).get(name);
+      if (line?.role !== asked.role) continue;
+      const box = bench.box(key, name);
+      const build = { line: name, perJob: line.perJob, column: key, count, ...(like !== key && { like }) };
       if (typeof box.value === 'number') amounts.push(amountOf(line, box.value, build));
       else without.push(box);
     }
@@ -98,19 +101,27 @@ function collect<T>(
 }
 
 /** How many builds each column makes together with those like it, by the first of them. */
-function buildsOfLike(columns: readonly ColumnInput[]): ReadonlyMap<string, number> {
+function buildsOfLike(bench: Bench, keys: readonly string[]): ReadonlyMap<string, number> {
   const builds = new Map<string, number>();
-  for (const { key, count, like = key } of withLike(columns)) builds.set(like, (builds.get(like) ?? 0) + count);
+  for (const { key, count, like = key } of withLike(bench, keys)) builds.set(like, (builds.get(like) ?? 0) + count);
   return builds;
 }
 
-/** Each column with the first one that has the same tank and the same local texts. */
-function withLike(columns: readonly ColumnInput[]): readonly (ColumnInput & Pick<BuildAmount, 'like'>)[] {
+/** Each of some columns with the first one that has the same tank, the same lines and the same local texts. */
+function withLike(
+  bench: Bench,
+  keys: readonly string[],
+): readonly (Pick<ColumnInput, 'key' | 'count'> & Pick<BuildAmount, 'like'>)[] {
+  const lists: (readonly Line[])[] = [];
   const firsts = new Map<string, string>();
-  return columns.map((column) => {
-    const same = JSON.stringify([column.tank, [...column.locals].map(([line, text]) => `${line}=${text}`).toSorted()]);
-    const like = firsts.get(same) ?? column.key;
+  const columns = bench.input().columns.filter(({ key }) => keys.includes(key));
+  return columns.map(({ key, count, tank, locals }) => {
+    const lines = bench.lines(key);
+    if (!lists.includes(lines)) lists.push(lines);
+    const texts = [...locals].map(([line, text]) => `${line}=${text}`).toSorted();
+    const same = JSON.stringify([tank, lists.indexOf(lines), texts]);
+    const like = firsts.get(same) ?? key;
     firsts.set(same, like);
-    return { ...column, like };
+    return { key, count, like };
   });
 }

@@ -39,7 +39,7 @@ export function isGiven({ rule, source, text }: Box): boolean {
  */
 export function restsOn(bench: Bench, column: string, line: string): readonly Footing[] {
   const read = linesRead(bench, column, line);
-  return bench.input().lines.flatMap(({ name }) => {
+  return bench.lines(column).flatMap(({ name }) => {
     if (!read.has(name)) return [];
     const box = bench.box(column, name);
     return footingOf(box, sourceOf(bench, box)) ?? [];

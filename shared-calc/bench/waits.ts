@@ -1,6 +1,7 @@
 import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line } from '#shared-calc/records/records.ts';
+import { namedLines } from './column-lines.ts';
 import type { Bench } from './open-bench.ts';
 
 /** A line without a figure, and the checks of the size that cannot be worked without it. */
@@ -13,7 +14,7 @@ export interface MissingFigure {
 
 /** What the checks of a size wait for, by the first line each of them lacks, in the order of the recipe's checks. */
 export function missingFigures(bench: Bench, column: string): readonly MissingFigure[] {
-  const checks = bench.input().lines.filter(({ role }) => role === 'check');
+  const checks = bench.lines(column).filter(({ role }) => role === 'check');
   const waiting = checks.flatMap((check) => {
     const wait = waitOf(bench, column, check.name);
     return wait && !isUnasked(bench, column, check) ? [{ check, ...wait }] : [];
@@ -51,7 +52,7 @@ export function waitOf(bench: Bench, column: string, name: string): Wait | undef
   const { cause, line: own } = bench.box(column, name);
   if (!cause) return undefined;
   const problem: BoxProblem = cause.why === 'waits' ? cause.problem : { why: cause.why, line: name };
-  const line = bench.input().lines.find((each) => each.name === problem.line) ?? own;
+  const line = namedLines(bench.lines(column)).get(problem.line) ?? own;
   const isMeasured = bench.box(column, line.name).source === 'tank';
   const isMissing = problem.why === 'missing';
   return {

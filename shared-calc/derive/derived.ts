@@ -17,6 +17,7 @@ import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { benchPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import type { PlantedBench } from '#shared-calc/jobs/order-plants.ts';
+import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import type { SoldHouse } from '#shared-calc/jobs/sold-house.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
@@ -197,7 +198,7 @@ function workedWith(jobs: Caches['jobs'], shared: Shared, job: Job): Omit<Derive
   const { records, today, display, workshop } = shared;
   const sheet = shared.sheets().sheet(job);
   const sold = shared.sheets().sold(job);
-  const lines = sold?.lines ?? shared.sheets().lines(job.recipe);
+  const lines = shared.sheets().linesOf(job);
   const now = shared.prices();
   const on = [sheet, sold, lines, today, workshop, now, shared.rules(), shared.calendar()];
   const { material, supplier, cultureKind, recipe, rate, houseChange } = records;
@@ -213,6 +214,7 @@ function workedWith(jobs: Caches['jobs'], shared: Shared, job: Job): Omit<Derive
     return {
       job,
       sheet,
+      lines,
       keys,
       bench,
       pricing,
@@ -243,11 +245,17 @@ interface Worked {
 function termsOf({ records, workshop, prices, rules }: Shared, { job, sheet, sold }: Worked) {
   const rest = { basis: job.basis, oneOffs: sheet.oneOffs };
   const now = prices();
-  if (!sold)
-    return { toBuy: now, house: houseNow(records, job.recipe), pricing: { prices: now, rules: rules(), ...rest } };
+  if (!sold) {
+    const house = houseNow(records, job.recipe, recipesOf(records, job));
+    return { toBuy: now, house, pricing: { prices: now, rules: rules(), ...rest } };
+  }
   const asSold = pricesAsSold(sold, now);
   const pricing = { prices: asSold, rules: rulesAsSold(sold, records), ...rest };
-  return { toBuy: pricesToBuy(asSold, now), house: houseAsSold(sold, workshop), pricing };
+  return {
+    toBuy: pricesToBuy(asSold, now),
+    house: houseAsSold(sold, workshop, houseNow(records, job.recipe).recipeOf),
+    pricing,
+  };
 }
 
 function usesOf(

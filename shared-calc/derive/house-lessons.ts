@@ -1,3 +1,5 @@
+import type { Job } from '#shared-calc/records/records.ts';
+import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { sheetInput } from '#shared-calc/jobs/worked-job.ts';
 import { lessonEffect, type LessonEffect } from '#shared-calc/prepare/lesson-effect.ts';
@@ -19,13 +21,14 @@ interface Taught {
 }
 
 /**
- * What the last jobs of a recipe show about its lines, with the effect on a reference size. Does not change the house.
+ * What the last jobs of one recipe show about its lines, for what a job took is not told apart by recipe; with the effect on a reference size. Does not change the house.
  */
 export function houseLessons(derived: Derived, { recipe, reference }: Taught): readonly HouseLesson[] {
   const { records, prices, rules } = derived;
   const lines = derived.lines(recipe);
   const plans = plannedBy(derived);
-  const jobs = new Set([...records.job.values()].filter((job) => job.recipe === recipe).map(({ id }) => id));
+  const isOfOne = (job: Job) => [...recipesOf(records, job)].every((each) => each === recipe);
+  const jobs = new Set([...records.job.values()].filter(isOfOne).map(({ id }) => id));
   const lessons = teachHouse({
     lines,
     actuals: [...records.actual.values()].filter(({ job }) => jobs.has(job)),

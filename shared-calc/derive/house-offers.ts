@@ -1,5 +1,6 @@
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { HouseAnswer } from '#shared-calc/fields/house-change.ts';
+import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { isSoldState, takesChanges } from '#shared-calc/jobs/house-changes.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { lineEdits, type LineEdit } from '#shared-calc/jobs/line-edits.ts';
@@ -69,7 +70,7 @@ export function touchedBy(derived: Derived, after: Records, named: readonly stri
   const edits = lineEdits(records, after);
   const recipes = new Set([...named, ...edits.map(({ recipe }) => recipe)]);
   const jobs = [...records.job.values()].filter(
-    (job) => job.state !== 'closed' && recipesOfJob(records, job).some((recipe) => recipes.has(recipe)),
+    (job) => job.state !== 'closed' && [...recipesOf(records, job)].some((recipe) => recipes.has(recipe)),
   );
   const then = derive(asIfTaken(after, edits, { jobs, today }), today);
   return jobs.map((job) => {
@@ -77,11 +78,6 @@ export function touchedBy(derived: Derived, after: Records, named: readonly stri
     const [now, next] = [derived.job(job.id), then.job(job.id)];
     return { job, will, ...(will !== 'nothing' && now && next && { effect: jobEffect(now, next) }) };
   });
-}
-
-/** The recipes that a job is built by: its own, and those that its sizes name. */
-function recipesOfJob({ size }: Pick<Records, 'size'>, { id, recipe }: Job): readonly string[] {
-  return [recipe, ...[...size.values()].flatMap((each) => (each.job === id ? (each.recipe ?? []) : []))];
 }
 
 /** A job that is sold without anything frozen follows its house. */

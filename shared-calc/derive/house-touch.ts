@@ -1,11 +1,11 @@
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { changesOf, withChange, worksOtherwise } from '#shared-calc/jobs/house-changes.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
-import { partsOf, reworkQuote } from '#shared-calc/jobs/rework-quote.ts';
-import { bodyOf } from '#shared-calc/jobs/sold-house.ts';
-import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { partsOf, reworkQuote, type QuoteParts } from '#shared-calc/jobs/rework-quote.ts';
+import { bodyOf, soldRecipes } from '#shared-calc/jobs/sold-house.ts';
+import { frozenHouses, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
-import type { HouseChange, Job } from '#shared-calc/records/records.ts';
+import type { HouseChange, Job, Line } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { Derived } from './derived.ts';
 import type { FromTo } from './job-effect.ts';
@@ -28,19 +28,33 @@ export function houseTouches({ records, today }: Derived): readonly HouseTouch[]
     const body = quote && bodyOf(quote);
     if (!quote || !body || body.validUntil < today) return [];
     const known = new Set(body.changes);
-    const changes = changesOf(records, job.recipe).filter(
-      ({ id, inForceOn, before, after }) => inForceOn !== undefined && !known.has(id) && worksOtherwise(before, after),
-    );
+    const changes = [...soldRecipes(quote)]
+      .flatMap((recipe) => changesOf(records, recipe))
+      .filter(
+        ({ id, inForceOn, before, after }) =>
+          inForceOn !== undefined && !known.has(id) && worksOtherwise(before, after),
+      );
     return changes.length === 0 ? [] : [{ job, quote: quote.id, changes, sums: moved(body, changes) }];
   });
 }
 
+/** The inputs of a quote with changes of its recipes. */
+function inHouses(parts: QuoteParts, body: QuoteBody, changes: readonly HouseChange[]): QuoteParts {
+  const houses = frozenHouses(body).map(({ recipe, lines }) => ({
+    from: lines,
+    to: [...changes.filter((change) => change.recipe === recipe.id).reduce(withChange, lines)],
+  }));
+  const next = (lines: readonly Line[]) => houses.find(({ from }) => from === lines)?.to ?? [...lines];
+  return {
+    ...parts,
+    lines: next(parts.lines),
+    columns: parts.columns.map((column) => (column.lines ? { ...column, lines: next(column.lines) } : column)),
+  };
+}
+
 function moved(body: QuoteBody, changes: readonly HouseChange[]): HouseTouch['sums'] {
   const parts = partsOf(body);
-  const [from, to] = [
-    reworkQuote(parts),
-    reworkQuote({ ...parts, lines: [...changes.reduce(withChange, parts.lines)] }),
-  ];
+  const [from, to] = [reworkQuote(parts), reworkQuote(inHouses(parts, body, changes))];
   if (!from.ok) return from;
   if (!to.ok) return to;
   const pair = (of: (sums: QuoteSums) => number) => ({ from: of(from.value), to: of(to.value) });

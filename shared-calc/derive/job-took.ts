@@ -1,3 +1,4 @@
+import { namedLines } from '#shared-calc/bench/column-lines.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { RangeEnds } from '#shared-calc/bench/ranges.ts';
 import { workAmounts } from '#shared-calc/bench/order-amounts.ts';
@@ -65,11 +66,12 @@ function rangeOf(bench: Bench, line: Line): TookRow['range'] {
   return from < to ? { from, to } : undefined;
 }
 
-/** Over all builds; `undefined` if one has no figure. */
+/** Over all builds that have the line; `undefined` if one has no figure. */
 function meanOver(bench: Bench, line: Line, figureOf: (box: Box) => number | undefined): number | undefined {
   let sum = 0;
   let builds = 0;
   for (const { key, count } of bench.input().columns) {
+    if (!namedLines(bench.lines(key)).has(line.name)) continue;
     const figure = figureOf(bench.box(key, line.name));
     if (figure === undefined) return undefined;
     sum += figure * count;

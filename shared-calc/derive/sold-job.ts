@@ -41,7 +41,9 @@ export function soldJob({ job, house, sheet, sums }: Parts): SoldJob {
   return {
     ...house,
     left,
-    offered: takesChanges(job) ? house.since.filter((change) => isOffered(change, job.id, house.lines)) : [],
+    offered: takesChanges(job)
+      ? house.since.filter((change) => isOffered(change, job.id, house.linesOf(change.recipe) ?? []))
+      : [],
     differs: lazy(() => {
       const own = quoteDifferences(sheet, house.body);
       const taken = house.taken.map(({ before, after }) => changeDifference(before, after));

@@ -12,16 +12,18 @@ export interface WaitingQuestion extends SurveyQuestion {
 
 /** What nobody asked for a job, most checks first. */
 export function waitingQuestions({ job, keys, bench, place }: DerivedJob): readonly WaitingQuestion[] {
-  const { lines } = bench.input();
   const limits = keys.flatMap((key) => place(key)).filter(({ state }) => state === 'not known yet');
-  const checks = lines.filter(({ role }) => role === 'check');
-  const reads = keys.flatMap((key) => checks.map(({ name }) => linesRead(bench, key, name)));
+  const reads = keys.flatMap((key) => {
+    const lines = bench.lines(key);
+    const checks = lines.filter(({ role }) => role === 'check');
+    return checks.map(({ name }) => ({ lines, names: linesRead(bench, key, name) }));
+  });
   return openQuestions(job.survey)
     .map((question) => {
       const waiting = limits.filter(({ use }) => use === question.use).length;
       const use = givenBy[question.key]?.use;
-      const line = use && lineFor(lines, use)?.name;
-      const reading = line === undefined ? 0 : reads.filter((names) => names.has(line)).length;
+      const isRead = ({ lines, names }: (typeof reads)[number]) => names.has((use && lineFor(lines, use)?.name) ?? '');
+      const reading = reads.filter(isRead).length;
       return { ...question, checks: waiting + reading };
     })
     .toSorted((one, other) => other.checks - one.checks);

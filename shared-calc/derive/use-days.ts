@@ -48,12 +48,12 @@ export function useDays(order: UsedOrder, records: UseRecords): (material: strin
 
 /** The goods that the need lines of a bench ask for, by material and tank. */
 function goodsByMaterial(bench: Bench): ReadonlyMap<string, ReadonlySet<Goods>> {
-  const { lines, columns } = bench.input();
   const goods = new Map<string, Set<Goods>>();
   const put = (material: string, of: Goods) => goods.set(material, (goods.get(material) ?? new Set()).add(of));
-  for (const line of lines.filter(({ role }) => role === 'need')) {
-    if (line.material === 'TANK') for (const { tank } of columns) put(tank.id, goodsOf(line));
-    else if (line.material !== undefined) put(line.material, goodsOf(line));
+  for (const { key, tank } of bench.input().columns) {
+    for (const line of bench.lines(key).filter(({ role }) => role === 'need')) {
+      if (line.material !== undefined) put(line.material === 'TANK' ? tank.id : line.material, goodsOf(line));
+    }
   }
   return goods;
 }

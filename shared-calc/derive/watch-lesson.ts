@@ -63,7 +63,7 @@ export function watchLesson(derived: Derived, asked: WatchAsked): Result<WatchLe
   if (!readings.ok) return readings;
   const { bench } = readings.value;
   const { number } = sizeFigures(bench, column, plainDisplay);
-  const line = lineFor(bench.input().lines, watchFactors[factor]);
+  const line = lineFor(bench.lines(column), watchFactors[factor]);
   const present = number(watchFactors[factor], 'number');
   if (!line || present === undefined) return failed({ kind: 'factor-not-worked', factor });
   if (factor === 'damp' && !isAirTaught(bench, column)) return failed({ kind: 'air-not-taught' });
@@ -84,7 +84,7 @@ function fitting(factor: WatchFactor, ratio: Ratio): Ratio {
 
 /** Whether the air is known as well as a reading could tell: a figure without a range was measured or decided. */
 function isAirTaught(bench: Bench, column: string): boolean {
-  const line = lineFor(bench.input().lines, watchFactors.air);
+  const line = lineFor(bench.lines(column), watchFactors.air);
   const { value, range } = line ? bench.box(column, line.name) : {};
   if (typeof value !== 'number' || typeof range !== 'object') return true;
   const [least, most] = OFF_BY.air;

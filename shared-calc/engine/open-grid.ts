@@ -17,6 +17,8 @@ export interface Grid {
   /** Writes cells and works out everything that reads them, at once. Lines and columns are added when first named. */
   readonly write: (writes: readonly BoxWrite[]) => void;
   readonly read: (column: string, line: string) => BoxValue;
+  /** Empties the cells of some lines in one column. */
+  readonly removeBoxes: (column: string, lines: readonly string[]) => void;
   readonly removeLine: (line: string) => void;
   readonly removeColumn: (column: string) => void;
   readonly close: () => void;
@@ -71,6 +73,7 @@ export function openGrid(): Grid {
       if (value === null) return { known: false, problem: { why: 'missing', line } };
       return { known: true, value };
     },
+    removeBoxes: (column, lines) => empty(lines.filter(rows.has).map((line) => [column, line])),
     removeLine(line) {
       if (!rows.has(line)) return;
       empty(columns.names().map((column) => [column, line]));

@@ -15,6 +15,11 @@ const Columns = z.strictObject({
   from: Heading,
 });
 
+/** What a column of a supplier's price list may hold. */
+export const listColumns = Columns.keyof().options;
+
+export type ListColumn = (typeof listColumns)[number];
+
 /** How a supplier writes price lists; every part may be left out. */
 export const PriceListMap = z.strictObject({
   columns: Columns.optional(),
@@ -25,3 +30,5 @@ export const PriceListMap = z.strictObject({
   /** The day from which prices hold, if the list has no column of days. */
   from: day('From').schema.optional(),
 });
+
+export type PriceListMap = z.infer<typeof PriceListMap>;

@@ -1,4 +1,5 @@
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
+import { joinLines } from '#shared-calc/bench/column-lines.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { Goods } from '#shared-calc/buy/price-book.ts';
 import { whatChanged, type WhatChanged } from '#shared-calc/price/what-changed.ts';
@@ -26,23 +27,38 @@ export function changedQuote(from: QuoteBody, to: QuoteBody): Result<WhatChanged
 
 function clientsEdits(old: QuoteParts, next: QuoteParts): QuoteParts {
   const known = matcher(old.columns, next.columns);
-  const written = (before: WrittenByLine, after: WrittenByLine) => byClient(before, readIn(old.lines, before, after));
+  const written = (lines: readonly Line[], before: WrittenByLine, after: WrittenByLine) =>
+    byClient(before, readIn(lines, before, after));
   const tanks = new Map(old.columns.map(({ tank }) => [tank.id, tank]));
   return {
     ...old,
-    whole: written(old.whole, next.whole),
-    columns: next.columns.map((column) => ({
-      ...column,
-      // A tank measured again in the tank book meanwhile is our change; this step has its old measurements.
-      tank: tanks.get(column.tank.id) ?? column.tank,
-      locals: written(known(column)?.locals ?? new Map(), column.locals),
-    })),
+    whole: written(joinLines(old.columns.map(({ lines = old.lines }) => lines)), old.whole, next.whole),
+    columns: next.columns.map(({ lines: now, ...column }) => {
+      const before = known(column);
+      const lines = linesThen(old, column) ?? now;
+      return {
+        ...column,
+        ...(lines && { lines }),
+        // A tank measured again in the tank book meanwhile is our change; this step has its old measurements.
+        tank: tanks.get(column.tank.id) ?? column.tank,
+        locals: written(lines ?? old.lines, before?.locals ?? new Map(), column.locals),
+      };
+    }),
     oneOffs: [...byClient(byId(old.oneOffs), byId(next.oneOffs)).values()],
     // A group, tax class or material that the old quote does not have keeps its present value.
     margins: [...new Map([...byId(next.margins), ...byId(old.margins)]).values()],
     taxClasses: [...new Map([...byId(next.taxClasses), ...byId(old.taxClasses)]).values()],
     goods: new Map([...next.goods, ...old.goods]),
   };
+}
+
+/** The old lines of the recipe of a new column; none if they were the usual ones, or its recipe was not in the quote. */
+function linesThen(
+  { columns }: QuoteParts,
+  { recipe, tank }: Pick<SheetColumn, 'recipe' | 'tank'>,
+): readonly Line[] | undefined {
+  const same = columns.filter((column) => column.recipe === recipe);
+  return (same.find((column) => column.tank.id === tank.id) ?? same[0])?.lines;
 }
 
 /** What can be read in the old house: a rule over a line that we added since is applied in our step. */

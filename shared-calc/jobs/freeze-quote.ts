@@ -11,11 +11,12 @@ import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
-import type { Line, Records, Workshop } from '#shared-calc/records/records.ts';
+import type { Line, Recipe, Records, Workshop } from '#shared-calc/records/records.ts';
 import type { Survey } from '#shared-calc/fields/survey.ts';
 import { surveyCautions } from './survey-cautions.ts';
 import { benchPlace } from './place-checks.ts';
-import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
+import type { JobSheet, SheetColumn, WrittenByLine } from './job-sheet.ts';
+import type { WorkingHouse } from './working-house.ts';
 import type { WorkedJob } from './worked-job.ts';
 import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
 
@@ -29,12 +30,13 @@ export interface Issue {
 /** Records everything that a quote was worked out from, and its results. Its terms must be given (ready-to-issue.ts). */
 export function freezeQuote(
   records: Records,
-  { sheet, bench, pricing, house }: WorkedJob,
+  { sheet, bench, lines, pricing, house }: WorkedJob,
   { needs, quote }: OrderSums,
   issue: Issue,
 ): QuoteBody {
   const { recipe, workshop, rates, changes } = house;
-  const { lines } = bench.input();
+  const houses = housesOf(sheet, lines, house);
+  const every = [...new Set([lines, ...houses.map((each) => each.lines)])].flat();
   const place = sheet.job && benchPlace(bench, sheet.job, displayOf(workshop));
   return {
     form: 3,
@@ -48,6 +50,7 @@ export function freezeQuote(
     whole: frozenWritten(sheet.whole),
     columns: sheet.columns.map((column) => ({
       ...frozenColumn(column, bench, workshop),
+      ...houseOf(column, houses),
       ...(place && { place: [...place(column.key)] }),
     })),
     oneOffs: [...sheet.oneOffs],
@@ -55,12 +58,32 @@ export function freezeQuote(
     rates: [...rates],
     margins: [...pricing.rules.margins],
     taxClasses: [...pricing.rules.taxClasses],
-    ...frozenGoods(records, pricing.prices, lines),
+    ...frozenGoods(records, pricing.prices, every),
     needs: needs.needs.map(frozenNeed),
     sums: frozenSums(quote),
-    cautions: clientCautions(lines, sheet.job?.survey).map(({ says, decides }) => ({ says, decides })),
+    cautions: clientCautions(every, sheet.job?.survey).map(({ says, decides }) => ({ says, decides })),
     ...(changes.length > 0 && { changes: [...changes] }),
+    ...(houses.length > 0 && { houses: houses.map((each) => ({ ...each, lines: [...each.lines] })) }),
   };
+}
+
+interface OtherHouse {
+  readonly recipe: Recipe;
+  readonly lines: readonly Line[];
+}
+
+/** Recipes and lines of sizes that have others than the usual ones, each once. */
+function housesOf(sheet: JobSheet, usual: readonly Line[], { recipeOf }: WorkingHouse): readonly OtherHouse[] {
+  const others = sheet.columns.filter(({ lines = usual }) => lines !== usual);
+  return [...Map.groupBy(others, ({ lines = usual }) => lines)].map(([lines, [column]]) => ({
+    recipe: recipeOf(column?.recipe ?? sheet.recipe),
+    lines,
+  }));
+}
+
+function houseOf({ lines }: SheetColumn, houses: readonly OtherHouse[]): Pick<FrozenColumn, 'house'> {
+  const at = houses.findIndex((each) => each.lines === lines);
+  return at < 0 ? {} : { house: at + 1 };
 }
 
 /** What a client reads on a quote: what their survey found, any tank's cautions, those beside the recipe's lines. */
@@ -79,7 +102,7 @@ function frozenWritten(written: WrittenByLine): FrozenWritten[] {
 
 function frozenColumn(column: SheetColumn, bench: Bench, workshop: Workshop): FrozenColumn {
   const figures: FrozenColumn['figures'] = {};
-  for (const line of bench.input().lines) {
+  for (const line of bench.lines(column.key)) {
     const { value } = bench.box(column.key, line.name);
     if (value !== undefined) figures[line.name] = inUnit(value, line);
   }

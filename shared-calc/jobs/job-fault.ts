@@ -19,6 +19,8 @@ export type JobFault =
   | { readonly kind: 'no-sizes'; readonly job: string }
   | { readonly kind: 'no-set'; readonly text: string }
   | { readonly kind: 'no-line'; readonly line: string; readonly near?: string }
+  /** Another size of the job has it: its label, the size as it is called, and the recipe of that. */
+  | { readonly kind: 'not-in-recipe'; readonly line: string; readonly size: string; readonly recipe: string }
   | { readonly kind: 'unreadable'; readonly line: string; readonly text: string; readonly fault: BoxFault }
   | { readonly kind: 'loop'; readonly line: string; readonly text: string; readonly cycle: readonly string[] }
   | DayFault

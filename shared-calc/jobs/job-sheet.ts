@@ -15,6 +15,7 @@ export interface SheetColumn extends Omit<ColumnInput, 'locals'> {
 /** The input of a quote: sizes on a recipe, cells written over, and lines for this job alone. */
 export interface JobSheet {
   readonly job?: Job;
+  /** The usual one; a size may name another. */
   readonly recipe: string;
   readonly columns: readonly SheetColumn[];
   /** Cells written over for the whole job. */
@@ -55,7 +56,8 @@ export function columnKey(tank: Tank, before: readonly { readonly tank: Tank }[]
   return same === 0 ? tank.id : `${tank.id}#${same + 1}`;
 }
 
-/** A size as `T07`, or `T07x2` where it is built twice. */
-export function sizeWords({ tank, count }: Pick<Size, 'tank' | 'count'>): string {
-  return count === 1 ? tank : `${tank}x${count}`;
+/** A size as `T07`, `T07x2` where it is built twice, `T05:H3` with a recipe of its own. */
+export function sizeWords({ tank, count, recipe }: Pick<Size, 'tank' | 'count' | 'recipe'>): string {
+  const built = recipe === undefined ? tank : `${tank}:${recipe}`;
+  return count === 1 ? built : `${built}x${count}`;
 }

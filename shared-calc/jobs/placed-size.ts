@@ -71,7 +71,7 @@ export function placedSizes(bench: Bench): readonly PlacedSize[] {
 
 function figuresOf(bench: Bench, column: string): PlacedFigures {
   return {
-    has: (use) => lineFor(bench.input().lines, use) !== undefined,
+    has: (use) => lineFor(bench.lines(column), use) !== undefined,
     figure: (use, unit) => figureFor(bench, column, use, unit),
     worst: (use, unit) => {
       const { value, range } = boxFor(bench, column, use) ?? {};

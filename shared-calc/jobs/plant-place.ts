@@ -16,7 +16,8 @@ const DRY_SHARE = 0.7;
 /** The conditions for plants, from a size's own figures. An unknown figure counts as zero, which suits few plants. */
 export function plantPlace(bench: Bench, column: string, { survey }: Asked): PlantPlace {
   const figure = (use: UseName, unit: string) => figureFor(bench, column, use, unit) ?? 0;
-  const { lines, columns } = bench.input();
+  const lines = bench.lines(column);
+  const { columns } = bench.input();
   const publicSite = lineFor(lines, 'publicSite');
   return {
     light: figure('lamps', 'each') * figure('lightPerLamp', 'mol/m2/d'),

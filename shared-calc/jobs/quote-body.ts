@@ -5,7 +5,7 @@ import { saleWays } from '#shared-calc/fields/material.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { schemaOf } from '#shared-calc/fields/field.ts';
 import { sourceFields } from '#shared-calc/fields/source.ts';
-import { recordKinds } from '#shared-calc/records/records.ts';
+import { recordKinds, type Line } from '#shared-calc/records/records.ts';
 import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
 import { givers } from '#shared-calc/recipe/column.ts';
 import { sortKeyAt } from '#shared-calc/records/sort-key.ts';
@@ -56,6 +56,8 @@ const FrozenColumn = z.strictObject({
   /** The value of every line, in the line's own unit; a line without a figure is left out. */
   figures: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
   checks: z.array(FrozenCheck),
+  /** Its place in `houses`, counted from 1; left out where it is worked from `recipe` and `lines`. */
+  house: z.int().min(1).exactOptional(),
   /** Left out of quotes from before places had a survey. */
   place: z.array(FrozenPlaceCheck).exactOptional(),
 });
@@ -157,11 +159,26 @@ export const QuoteBody = z.strictObject({
   cautions: z.array(z.strictObject({ says: z.string(), decides: z.string() })).exactOptional(),
   /** House changes that its lines have; left out if none, and in quotes from before houses kept a log. */
   changes: z.array(z.string()).exactOptional(),
+  /** The recipes and lines of sizes that have others; left out where all sizes have the same. */
+  houses: z.array(z.strictObject({ recipe: recordKinds.recipe, lines: z.array(recordKinds.line) })).exactOptional(),
 });
 
 export type QuoteBody = z.infer<typeof QuoteBody>;
 export type FrozenColumn = z.infer<typeof FrozenColumn>;
 export type FrozenWritten = z.infer<typeof FrozenWritten>;
+
+/** The recipes and lines of a body: the usual ones first, then in the order that its columns name them by. */
+export function frozenHouses({ recipe, lines, houses = [] }: Pick<QuoteBody, 'recipe' | 'lines' | 'houses'>) {
+  return [{ recipe, lines }, ...houses];
+}
+
+/** The lines that a column of a body was worked from. */
+export function frozenLines(
+  { lines, houses = [] }: Pick<QuoteBody, 'lines' | 'houses'>,
+  { house }: Pick<FrozenColumn, 'house'>,
+): readonly Line[] {
+  return (house === undefined ? undefined : houses[house - 1]?.lines) ?? lines;
+}
 
 /** The body as it is stored and hashed. */
 export function writeQuoteBody(body: QuoteBody): string {

@@ -1,7 +1,7 @@
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { textsOf, sizeWords, type JobSheet } from './job-sheet.ts';
-import type { QuoteBody } from './quote-body.ts';
+import { frozenHouses, type QuoteBody } from './quote-body.ts';
 import { partsOf } from './rework-quote.ts';
 
 type Own = Pick<JobSheet, 'whole' | 'columns' | 'oneOffs'>;
@@ -22,7 +22,11 @@ export interface QuoteDifference {
  */
 export function quoteDifferences(sheet: Own, body: QuoteBody): readonly QuoteDifference[] {
   const [now, then] = [ownOf(sheet), ownOf(partsOf(body))];
-  const house = new Map(body.lines.map(({ name, text }) => [name, text]));
+  const house = new Map(
+    frozenHouses(body)
+      .toReversed()
+      .flatMap(({ lines }) => lines.map(({ name, text }) => [name, text])),
+  );
   return [...new Map([...then, ...now])].flatMap(([key, { is, box, line }]) => {
     const [from, to] = [then.get(key)?.text, now.get(key)?.text];
     if (from === to) return [];
@@ -44,8 +48,12 @@ function ownOf({ whole, columns, oneOffs }: Own): ReadonlyMap<string, OwnThing> 
   const things = new Map<string, OwnThing>();
   for (const [line, text] of textsOf(whole)) things.set(`whole ${line}`, { is: 'box', box: line, text, line });
   for (const column of columns) {
-    const { size, key, tank, count, locals, given } = column;
-    things.set(`size ${size}`, { is: 'size', box: calledOf(column), text: sizeWords({ tank: tank.id, count }) });
+    const { size, key, tank, count, recipe, locals, given } = column;
+    things.set(`size ${size}`, {
+      is: 'size',
+      box: calledOf(column),
+      text: sizeWords({ tank: tank.id, count, ...(recipe !== undefined && { recipe }) }),
+    });
     for (const [line, text] of textsOf(locals))
       things.set(`${size} ${line}`, { is: 'box', box: `${key}.${line}`, text, line });
     for (const [line, { text }] of given ?? [])

@@ -9,7 +9,7 @@ import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
 import { keysOf } from './job-sheet.ts';
 import { ratesOf } from './frozen-rates.ts';
 import { sheetInput } from './worked-job.ts';
-import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
+import { frozenHouses, frozenLines, type FrozenColumn, type FrozenWritten, type QuoteBody } from './quote-body.ts';
 
 /** The inputs of a quote from its frozen body, so that some of them can be exchanged. */
 export interface QuoteParts extends Pick<
@@ -25,7 +25,7 @@ export function partsOf(body: QuoteBody): QuoteParts {
   return {
     ...body,
     whole: writtenOf(body.whole),
-    columns: body.columns.map(columnOf),
+    columns: body.columns.map((column) => columnOf(column, body)),
     goods: new Map(body.goods.map((goods) => [goods.material, goods])),
   };
 }
@@ -39,9 +39,21 @@ export function reworkQuote(parts: QuoteParts): Result<QuoteSums, OrderFault> {
   return sums.ok ? ok(sums.value.quote) : sums;
 }
 
-function columnOf({ size, key, tank, label, count, locals, given = [] }: FrozenColumn): SheetColumn {
+function columnOf(column: FrozenColumn, body: QuoteBody): SheetColumn {
+  const { size, key, tank, label, count, locals, given = [], house } = column;
   const texts = new Map(given.map(({ line, ...each }) => [line, each]));
-  return { size, key, tank, label, count, locals: writtenOf(locals), given: texts };
+  const recipe = frozenHouses(body)[house ?? 0]?.recipe.id;
+  return {
+    size,
+    key,
+    tank,
+    label,
+    count,
+    locals: writtenOf(locals),
+    given: texts,
+    ...(recipe !== undefined && recipe !== body.recipe.id && { recipe }),
+    ...(house !== undefined && { lines: frozenLines(body, column) }),
+  };
 }
 
 function writtenOf(written: readonly FrozenWritten[]): WrittenByLine {

@@ -9,7 +9,8 @@ import { putRecords } from './put-records.ts';
 import { checkSize, type WantedSize } from './read-sizes.ts';
 
 /**
- * Gives a job these sizes, in this order. A size whose tank stays keeps its local values; a removed size loses them,
+ * Gives a job these sizes, in this order. A size whose tank stays keeps its local values, and its recipe where none is
+ * named; a removed size loses them,
  * and is refused if something has been measured of it.
  */
 export function setSizes(records: Records, id: string, wanted: readonly WantedSize[]): Result<Change, JobFault> {
@@ -40,13 +41,17 @@ export function setSizes(records: Records, id: string, wanted: readonly WantedSi
 }
 
 /** Records for these sizes: the k-th of a tank stays the k-th of that tank. */
-function sizesFor(records: Pick<Records, 'size'>, job: string, wanted: readonly WantedSize[]): readonly Size[] {
+function sizesFor(records: Pick<Records, 'job' | 'size'>, job: string, wanted: readonly WantedSize[]): readonly Size[] {
   const old = [...sizesOf(records, job)];
   const taken = new Map(records.size);
-  return wanted.map(({ tank, count }, at) => {
-    const place = old.findIndex((size) => size.tank === tank);
+  const usual = records.job.get(job)?.recipe;
+  return wanted.map(({ tank, count, recipe }, at) => {
+    const same = old.findIndex((size) => size.tank === tank && recipe === (size.recipe ?? usual));
+    const place = same < 0 ? old.findIndex((size) => size.tank === tank) : same;
     const [known] = place < 0 ? [] : old.splice(place, 1);
-    const size = { ...(known ?? newSize(job, tank, taken)), order: at + 1, count };
+    const { recipe: before, ...kept } = known ?? newSize(job, tank, taken);
+    const own = recipe ?? before;
+    const size = { ...kept, order: at + 1, count, ...(own !== undefined && own !== usual && { recipe: own }) };
     taken.set(size.id, size);
     return size;
   });

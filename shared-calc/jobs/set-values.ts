@@ -5,8 +5,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { findJob } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
-import { jobSheet } from './job-sheets.ts';
-import { jobLines } from './sold-house.ts';
+import { openJobSheets } from './job-sheets.ts';
 import type { Writing } from './read-writing.ts';
 import { storeLocals } from './store-sheet.ts';
 import { writeOver } from './write-over.ts';
@@ -22,9 +21,13 @@ export interface ValuesSet {
 export function setValues(records: Records, { job: id, writings, by }: ValuesSet): Result<Change, JobFault> {
   const job = findJob(records, id);
   if (!job.ok) return job;
-  const lines = jobLines(records, job.value);
+  const sheets = openJobSheets()(records);
   const { decimalComma } = workshopOf(records);
-  const sheet = writeOver(jobSheet(records, job.value), writings, { lines, by, decimalComma });
+  const sheet = writeOver(sheets.sheet(job.value), writings, {
+    lines: sheets.linesOf(job.value),
+    by,
+    decimalComma,
+  });
   if (!sheet.ok) return sheet;
   const said = writings.map(({ column, line, text }) => {
     const where = column === undefined ? line : `${line} of ${column}`;

@@ -1,9 +1,8 @@
-import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { renamedLine } from '#shared-calc/recipe/rename-line.ts';
 import type { HouseChange, IssuedQuote, Job, Line, Records, Tank } from '#shared-calc/records/records.ts';
 import { renameInRule } from '#shared-calc/rule/rename-line.ts';
-import { answerOf, changesOf, withChange } from './house-changes.ts';
-import { readQuoteBody, type FrozenWritten, type QuoteBody } from './quote-body.ts';
+import { answerOf, byDay, withChange } from './house-changes.ts';
+import { frozenHouses, readQuoteBody, type FrozenWritten, type QuoteBody } from './quote-body.ts';
 import { bodyInCoins } from './rescale-body.ts';
 
 /** The house that a sold job is worked in: that of its quote, with the changes it took. */
@@ -11,7 +10,10 @@ export interface SoldHouse {
   readonly quote: IssuedQuote;
   /** As issued, under the names that lines have now and in the coins of now. */
   readonly body: QuoteBody;
+  /** The usual lines. */
   readonly lines: readonly Line[];
+  /** The lines of a recipe, for a tank where it was sold with lines of its own; none for a recipe that was not sold. */
+  readonly linesOf: (recipe: string, tank?: string) => readonly Line[] | undefined;
   readonly tanks: ReadonlyMap<string, Tank>;
   /** Changes that it took since the quote, in order of day. */
   readonly taken: readonly HouseChange[];
@@ -34,34 +36,57 @@ export function soldQuote({ issuedQuote }: Pick<Records, 'issuedQuote'>, { soldA
   return quote && bodyOf(quote) ? quote : undefined;
 }
 
-interface Now {
-  /** The lines of its recipe as they are now. */
+/** A recipe as it is now. */
+interface HouseNow {
   readonly lines: readonly Line[];
-  /** All changes of its recipe. */
   readonly changes: readonly HouseChange[];
+}
+
+interface Now {
+  /** Of every recipe in the quote. */
+  readonly houses: ReadonlyMap<string, HouseNow>;
   readonly coinDecimals: number;
 }
 
-export function soldHouse(quote: IssuedQuote, job: string, now: Now): SoldHouse | undefined {
-  const issued = bodyOf(quote);
-  if (!issued) return undefined;
-  const body = underNames(bodyInCoins(issued, now.coinDecimals), renamedSince(issued.lines, now.lines));
-  const known = new Set(issued.changes);
-  const since = now.changes.filter(({ id, inForceOn }) => inForceOn !== undefined && !known.has(id));
-  const taken = since.filter((change) => answerOf(change, job)?.answer === 'take');
-  const lines = taken.reduce(withChange, body.lines);
-  return { quote, body, lines, taken, since, tanks: new Map(body.columns.map(({ tank }) => [tank.id, tank])) };
+/** The recipes that an issued quote was worked from. */
+export function soldRecipes(quote: IssuedQuote): readonly string[] {
+  const body = bodyOf(quote);
+  return body ? [...new Set(frozenHouses(body).map(({ recipe }) => recipe.id))] : [];
 }
 
-type Tables = Pick<Records, 'recipe' | 'line' | 'difference' | 'issuedQuote' | 'houseChange' | 'workshop'>;
+export function soldHouse(quote: IssuedQuote, job: string, { houses, coinDecimals }: Now): SoldHouse | undefined {
+  const issued = bodyOf(quote);
+  if (!issued) return undefined;
+  const body = underNames(bodyInCoins(issued, coinDecimals), (recipe) => houses.get(recipe)?.lines ?? []);
+  const known = new Set(issued.changes);
+  const changes = [...houses.values()].flatMap((house) => house.changes).toSorted(byDay);
+  const since = changes.filter(({ id, inForceOn }) => inForceOn !== undefined && !known.has(id));
+  const taken = since.filter((change) => answerOf(change, job)?.answer === 'take');
+  const linesOf = soldLines(body, taken);
+  const tanks = new Map(body.columns.map(({ tank }) => [tank.id, tank]));
+  return { quote, body, lines: linesOf(body.recipe.id) ?? [], linesOf, taken, since, tanks };
+}
 
-/** The lines that a job is worked from: those it was sold with, else its recipe's. */
-export function jobLines(records: Tables, job: Job): readonly Line[] {
-  const lines = linesOf(records, job.recipe);
-  const quote = soldQuote(records, job);
-  if (!quote) return lines;
-  const coinDecimals = records.workshop.get('workshop')?.coinDecimals ?? 2;
-  return soldHouse(quote, job.id, { lines, changes: changesOf(records, job.recipe), coinDecimals })?.lines ?? lines;
+/** The lines of a tank are those of its column in the quote, with the changes that hold for it. */
+function soldLines(body: QuoteBody, taken: readonly HouseChange[]): SoldHouse['linesOf'] {
+  const houses = frozenHouses(body);
+  const known = new Map<string, readonly Line[]>();
+  return (recipe, tank) => {
+    const isOf = (house = 0) => houses[house]?.recipe.id === recipe;
+    const column = body.columns.find((each) => each.tank.id === tank && isOf(each.house));
+    const at = column ? (column.house ?? 0) : houses.findIndex((_, house) => isOf(house));
+    const house = houses[at];
+    if (!house) return undefined;
+    const own = taken.filter((change) => change.recipe === recipe && holdsFor(change, tank));
+    const key = [at, ...own.map(({ id }) => id)].join('\n');
+    const lines = known.get(key) ?? own.reduce(withChange, house.lines);
+    known.set(key, lines);
+    return lines;
+  };
+}
+
+function holdsFor({ for: tanks }: HouseChange, tank: string | undefined): boolean {
+  return tanks === undefined || (tank !== undefined && tanks.includes(tank));
 }
 
 type Renames = ReadonlyMap<string, string>;
@@ -78,21 +103,35 @@ function renamedSince(then: readonly Line[], now: readonly Line[]): Renames {
   return renames;
 }
 
-function underNames(body: QuoteBody, renames: Renames): QuoteBody {
-  if (renames.size === 0) return body;
-  const inText = (text: string) => [...renames].reduce((so, [from, to]) => renameInRule(so, from, to), text);
-  const nameOf = (line: string) => renames.get(line) ?? line;
-  const written = (list: readonly FrozenWritten[]) =>
-    list.map((each) => ({ ...each, line: nameOf(each.line), text: inText(each.text) }));
+/** A body under the names that the lines of each of its recipes have now. */
+function underNames(body: QuoteBody, linesNow: (recipe: string) => readonly Line[]): QuoteBody {
+  const renames = frozenHouses(body).map(({ recipe, lines }) => renamedSince(lines, linesNow(recipe.id)));
+  if (renames.every(({ size }) => size === 0)) return body;
+  const of = (house = 0) => renamer(renames[house] ?? new Map());
   return {
     ...body,
-    lines: body.lines.map((line) => [...renames].reduce((so, [from, to]) => renamedLine(so, from, to), line)),
-    whole: written(body.whole),
+    lines: of().lines(body.lines),
+    ...(body.houses && {
+      houses: body.houses.map(({ lines, ...house }, at) => ({ ...house, lines: of(at + 1).lines(lines) })),
+    }),
+    whole: of().written(body.whole),
     columns: body.columns.map(({ given, ...column }) => ({
       ...column,
-      locals: written(column.locals),
-      ...(given && { given: given.map((each) => ({ ...each, line: nameOf(each.line) })) }),
+      locals: of(column.house).written(column.locals),
+      ...(given && { given: given.map((each) => ({ ...each, line: of(column.house).name(each.line) })) }),
     })),
+  };
+}
+
+function renamer(renames: Renames) {
+  const inText = (text: string) => [...renames].reduce((so, [from, to]) => renameInRule(so, from, to), text);
+  const name = (line: string) => renames.get(line) ?? line;
+  return {
+    name,
+    lines: (lines: readonly Line[]) =>
+      lines.map((line) => [...renames].reduce((so, [from, to]) => renamedLine(so, from, to), line)),
+    written: (list: readonly FrozenWritten[]) =>
+      list.map((each) => ({ ...each, line: name(each.line), text: inText(each.text) })),
   };
 }
 

@@ -1,4 +1,5 @@
-import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
+import { readerFor } from '#shared-calc/bench/box-reader.ts';
+import { namedLines } from '#shared-calc/bench/column-lines.ts';
 import { cyclesOf, type Cycles } from '#shared-calc/bench/cycles.ts';
 import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -10,7 +11,7 @@ import type { Writing } from './read-writing.ts';
 import { storedText } from '#shared-calc/recipe/stored-text.ts';
 
 interface Over {
-  /** The lines of the sheet's recipe. */
+  /** The usual lines of the sheet; a size may have its own. */
   readonly lines: readonly Line[];
   readonly by: Written['by'];
   /** How the workshop writes a figure. */
@@ -18,39 +19,60 @@ interface Over {
 }
 
 /**
- * The sheet with cells written over; refused if a name is unknown, a text cannot be read, or the lines make a cycle.
+ * The sheet with cells written over; refused if a name is unknown, a text cannot be read, or the lines make a cycle. A
+ * text for the whole job goes to every size whose recipe has the line.
  */
 export function writeOver(
   sheet: JobSheet,
   typed: readonly Writing[],
   { lines, by, decimalComma }: Over,
 ): Result<JobSheet, JobFault> {
-  const nowhere = findNowhere(sheet, typed, lines);
-  if (nowhere) return failed(nowhere);
-  const parsed = writingsToKeep(typed, lines, decimalComma);
-  if (!parsed.ok) return parsed;
-  const writings = parsed.value;
-  const of = (column: string | undefined) => writings.filter((each) => each.column === column);
+  const named: NamedWriting[] = [];
+  for (const writing of typed) {
+    const found = findLines(sheet, writing, lines);
+    if (!found.ok) return found;
+    const stored = storedWriting(found.value, decimalComma);
+    if (!stored.ok) return stored;
+    named.push(stored.value);
+  }
+  const of = (column: string | undefined) =>
+    named.map(({ writing }) => writing).filter((each) => each.column === column);
   const next = {
     ...sheet,
     whole: written(sheet.whole, of(undefined), by),
     columns: sheet.columns.map((column) => ({ ...column, locals: written(column.locals, of(column.key), by) })),
   };
-  const reader = boxReader(lines);
-  const fault = findUnreadable(writings, lines, reader) ?? findLoop(next, writings, { lines, reader });
+  const fault = findUnreadable(named) ?? findLoop(next, named, lines);
   return fault ? failed(fault) : ok(next);
 }
 
-function findNowhere(sheet: JobSheet, writings: readonly Writing[], lines: readonly Line[]): JobFault | undefined {
-  const names = new Set(lines.map((line) => line.name));
-  const sizes = keysOf(sheet);
-  for (const { line, column } of writings) {
-    if (column !== undefined && !sizes.includes(column)) return { kind: 'no-size', size: column, sizes };
-    if (names.has(line)) continue;
-    const near = nearestName(line, names);
-    return { kind: 'no-line', line, ...(near !== undefined && { near }) };
-  }
-  return undefined;
+/** A writing with the lines that it is for, of each list of lines that has its name. */
+interface NamedWriting {
+  readonly writing: Writing;
+  readonly of: readonly { readonly line: Line; readonly lines: readonly Line[] }[];
+}
+
+function findLines(sheet: JobSheet, writing: Writing, usual: readonly Line[]): Result<NamedWriting, JobFault> {
+  const { line: name, column: key } = writing;
+  const column = sheet.columns.find((each) => each.key === key);
+  if (key !== undefined && !column) return failed({ kind: 'no-size', size: key, sizes: keysOf(sheet) });
+  const lists = column ? [column.lines ?? usual] : [usual, ...sheet.columns.map(({ lines = usual }) => lines)];
+  const of = [...new Set(lists)].flatMap((list) => {
+    const line = namedLines(list).get(name);
+    return line ? [{ line, lines: list }] : [];
+  });
+  if (of.length > 0) return ok({ writing, of });
+  const near = nearestName(name, new Set(lists.flat().map((line) => line.name)));
+  return failed({ kind: 'no-line', line: name, ...(near !== undefined && { near }) });
+}
+
+/** As the book stores it: figures with a decimal point, whatever sign the workshop uses. */
+function storedWriting({ writing, of }: NamedWriting, decimalComma: boolean): Result<NamedWriting, JobFault> {
+  const [first] = of;
+  if (!first || writing.text === undefined) return ok({ writing, of });
+  const text = storedText(writing.text, first.line, decimalComma);
+  if (text.ok) return ok({ writing: { ...writing, text: text.value }, of });
+  return failed({ kind: 'unreadable', line: writing.line, text: writing.text, fault: text.fault });
 }
 
 /** Writing the same text again leaves a cell with its author. */
@@ -64,24 +86,22 @@ function written(before: WrittenByLine, writings: readonly Writing[], by: Writte
   return after;
 }
 
-function findUnreadable(writings: readonly Writing[], lines: readonly Line[], reader: BoxReader): JobFault | undefined {
-  for (const { line: name, text = '' } of writings) {
-    const line = lines.find((each) => each.name === name);
-    const reading = line && reader.read(line, text);
-    if (reading?.is === 'faulty') return { kind: 'unreadable', line: name, text, fault: reading.fault };
+function findUnreadable(named: readonly NamedWriting[]): JobFault | undefined {
+  for (const { writing, of } of named) {
+    const { line: name, text = '' } = writing;
+    for (const { line, lines } of of) {
+      const reading = readerFor(lines).read(line, text);
+      if (reading.is === 'faulty') return { kind: 'unreadable', line: name, text, fault: reading.fault };
+    }
   }
   return undefined;
 }
 
-interface Reading {
-  readonly lines: readonly Line[];
-  readonly reader: BoxReader;
-}
-
-function findLoop(sheet: JobSheet, writings: readonly Writing[], reading: Reading): JobFault | undefined {
+function findLoop(sheet: JobSheet, named: readonly NamedWriting[], usual: readonly Line[]): JobFault | undefined {
   for (const column of sheet.columns.length > 0 ? sheet.columns : [bareColumn]) {
-    const cycles = cyclesIn(column, sheet.whole, reading);
-    for (const { line, text = '' } of writings) {
+    const cycles = cyclesIn(column, sheet.whole, column.lines ?? usual);
+    for (const { writing } of named) {
+      const { line, text = '' } = writing;
       const cycle = cycles.get(line);
       if (cycle) return { kind: 'loop', line, text, cycle };
     }
@@ -99,24 +119,8 @@ const bareColumn: SheetColumn = {
   locals: new Map(),
 };
 
-function cyclesIn(column: SheetColumn, whole: WrittenByLine, { lines, reader }: Reading): Cycles {
+function cyclesIn(column: SheetColumn, whole: WrittenByLine, lines: readonly Line[]): Cycles {
+  const reader = readerFor(lines);
   const resolve = textResolver({ ...column, locals: textsOf(column.locals) }, textsOf(whole));
   return cyclesOf(new Map(lines.map((line) => [line.name, reader.read(line, resolve(line).text)])));
-}
-
-/** What to write over as the book stores it: figures with a decimal point, whatever sign the workshop uses. */
-function writingsToKeep(
-  writings: readonly Writing[],
-  lines: readonly Line[],
-  decimalComma: boolean,
-): Result<readonly Writing[], JobFault> {
-  const parsed: Writing[] = [];
-  for (const writing of writings) {
-    const line = lines.find((each) => each.name === writing.line);
-    const text = line && writing.text !== undefined ? storedText(writing.text, line, decimalComma) : ok(writing.text);
-    if (!text.ok)
-      return failed({ kind: 'unreadable', line: writing.line, text: writing.text ?? '', fault: text.fault });
-    parsed.push({ ...writing, text: text.value });
-  }
-  return ok(parsed);
 }

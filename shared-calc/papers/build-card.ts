@@ -43,6 +43,8 @@ export interface BuildCard {
   readonly called: string;
   readonly tank: string;
   readonly builds: number;
+  /** The recipe that it is built by, where it is not that of the job. */
+  readonly recipe?: string;
   /** How many people lift it, and where to build it. */
   readonly lifting: readonly string[];
   /** What the survey found to mind where it is to stand. */
@@ -61,7 +63,7 @@ export interface CardTerms {
 
 /** A build card for every size of a bench. */
 export function buildCards(bench: Bench, terms: CardTerms): readonly BuildCard[] {
-  return bench.input().columns.map(({ key, label, tank, count }) => {
+  return bench.input().columns.map(({ key, label, tank, count, recipe }) => {
     const figures = sizeFigures(bench, key, terms.display);
     const steps = stepsOf({ bench, column: key, tank: tank.label, figures, terms });
     return {
@@ -69,6 +71,7 @@ export function buildCards(bench: Bench, terms: CardTerms): readonly BuildCard[]
       called: calledOf({ key, label }),
       tank: tank.label,
       builds: count,
+      ...(recipe !== undefined && { recipe }),
       lifting: liftWords(figures),
       place: surveyCautions(terms.survey),
       steps,
@@ -90,7 +93,7 @@ const besides: BuildStepPlan = { title: 'Besides', tasks: [], says: [], act: 'be
 const overTasks: readonly string[] = ['J1', 'J2'];
 
 function stepsOf(size: CardSize): readonly CardStep[] {
-  const lines = size.bench.input().lines;
+  const lines = size.bench.lines(size.column);
   const needs = Map.groupBy(
     lines.filter((line) => line.role === 'need' && size.figures.needs(line)),
     (line) => stepOfNeed(line, lines),

@@ -2,6 +2,7 @@ import { buildCards, type BuildCard, type CardStep } from './build-card.ts';
 import { reasonsOf, sayReason, sayStoodAgainst } from './reasons-said.ts';
 import { heading, paragraph, sheet, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import type { WorkingHouse } from '#shared-calc/jobs/working-house.ts';
 import { ok } from '#shared-calc/result.ts';
 
 /** A card for each size, in build order: materials, depths and cautions. */
@@ -23,17 +24,22 @@ export const buildPaper: MakePaper = (input) => {
     })),
     document: {
       title: `Build card, ${titleOf(input)}`,
-      blocks: cards.flatMap((card) => cardBlocks(card, titleOf(input), decided)),
+      blocks: cards.flatMap((card) => cardBlocks(card, `${titleOf(input)}.${builtBy(card, input.house)}`, decided)),
     },
   });
 };
+
+/** ` Built by H3 Dry-season gecko.` */
+function builtBy({ recipe }: BuildCard, { recipeOf }: WorkingHouse): string {
+  return recipe === undefined ? '' : ` Built by ${recipe} ${recipeOf(recipe).title}.`;
+}
 
 function cardBlocks(card: BuildCard, title: string, decided: readonly string[]): readonly PaperBlock[] {
   const { called, tank, builds, lifting, place, minutes, steps } = card;
   const each = builds > 1 ? `; this card for each of ${builds}` : '';
   return [
     sheet(`Build card ${called}`),
-    paragraph(`${title}. ${tank}${each}. ${lifting.join(' ')} About ${hoursWords(minutes)} of work on each.`),
+    paragraph(`${title} ${tank}${each}. ${lifting.join(' ')} About ${hoursWords(minutes)} of work on each.`),
     { is: 'cautions', rows: place },
     ...(decided.length === 0 ? [] : [heading('Done all the same'), { is: 'list', items: decided } as const]),
     ...steps.flatMap(stepBlocks),

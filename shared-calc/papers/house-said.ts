@@ -10,13 +10,32 @@ import { textInLabel } from '#shared-calc/recipe/typed-text.ts';
 import type { HouseChange, Line } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-type Written = Pick<HouseChange, 'before' | 'after'>;
+type Written = Pick<HouseChange, 'before' | 'after'> & Partial<Pick<HouseChange, 'recipe' | 'how' | 'of' | 'for'>>;
 type Setting = Pick<Derived, 'display' | 'workshop'>;
 
 /** `Litter depth 30 mm -> 20 mm` */
-export function changeWords({ before, after }: Written, display: Display): string {
+export function changeWords(change: Written, display: Display): string {
+  const { before, after } = change;
   const line = after ?? before;
-  return `${line ? lineLabel(line) : ''} ${textsWords({ ...(before && { before }), ...(after && { after }) }, display)}`;
+  if (!line) return familyWords(change);
+  const words = `${lineLabel(line)} ${textsWords({ ...(before && { before }), ...(after && { after }) }, display)}`;
+  const tanks = change.for ? ` for ${change.for.join(', ')}` : '';
+  return `${words}${tanks}${change.how === undefined ? '' : `, ${familyWords(change)}`}`;
+}
+
+/** `from H1`, `taken from H1`, `sent up to H1` */
+function familyWords({ recipe = '', how, of = '', after, before }: Written): string {
+  const isOfLine = (after ?? before) !== undefined;
+  switch (how) {
+    case 'fork':
+      return `made from ${of}`;
+    case 'take':
+      return `taken from ${of}`;
+    case 'send':
+      return isOfLine ? `sent up from ${of}` : `sent up to ${of}`;
+    default:
+      return `from ${of === '' ? recipe : of}`;
+  }
 }
 
 /** The same within a sentence. */

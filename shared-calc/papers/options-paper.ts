@@ -1,3 +1,4 @@
+import { everyLine } from '#shared-calc/bench/every-line.ts';
 import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { optionsCsv } from './options-csv.ts';
@@ -52,7 +53,7 @@ function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly P
       };
     }),
     heading('Cautions, and who decides'),
-    { is: 'cautions', rows: clientCautions(bench.input().lines, sheet.job?.survey), bare: true, brief: true },
+    { is: 'cautions', rows: clientCautions(everyLine(bench), sheet.job?.survey), bare: true, brief: true },
   ];
 }
 

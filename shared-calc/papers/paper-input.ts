@@ -9,7 +9,7 @@ import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import type { PlanWish } from '#shared-calc/prepare/prep-plan.ts';
 import type { WorkingHouse } from '#shared-calc/jobs/working-house.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
-import type { Job, Order, Records } from '#shared-calc/records/records.ts';
+import type { Job, Order, Records, Line } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { PaperDocument } from './document.ts';
@@ -19,6 +19,8 @@ export interface PaperInput {
   readonly derived: Derived;
   readonly records: Records;
   readonly sheet: JobSheet;
+  /** The usual lines of its sizes. */
+  readonly lines: readonly Line[];
   readonly bench: Bench;
   readonly pricing: Pricing;
   readonly house: WorkingHouse;
@@ -57,11 +59,12 @@ export type MakePaper = (input: PaperInput) => Result<MadePaper, PaperFault>;
 export function jobPaperInput(derived: Derived, id: string): PaperInput | undefined {
   const worked = derived.job(id);
   if (!worked) return undefined;
-  const { sheet, bench, pricing, house, place, job } = worked;
+  const { sheet, lines, bench, pricing, house, place, job } = worked;
   const { records, today: on, calendar } = derived;
   const { handover, depositOn: deposit } = job;
   const wish = { on, calendar, ...(handover !== undefined && { handover }), ...(deposit !== undefined && { deposit }) };
-  return { derived, records, sheet, bench, pricing, house, place, wish, treatment: { aim: 'clean', way: undefined } };
+  const treatment = { aim: 'clean', way: undefined } as const;
+  return { derived, records, sheet, lines, bench, pricing, house, place, wish, treatment };
 }
 
 /** The job's own words on a paper; an order without a job has none. */

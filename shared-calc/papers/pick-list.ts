@@ -48,10 +48,9 @@ export function pickLists(
   display: Display,
   plants?: PickPlants,
 ): readonly PickList[] {
-  const { lines, columns } = bench.input();
-  const needs = lines.filter((line) => line.role === 'need' && !notPacked.includes(line.group ?? ''));
-  const inOrder = inOrderOfUse(needs);
-  return columns.map(({ key, label, tank, count }) => {
+  return bench.input().columns.map(({ key, label, tank, count }) => {
+    const isPacked = (line: Line) => line.role === 'need' && !notPacked.includes(line.group ?? '');
+    const inOrder = inOrderOfUse(bench.lines(key).filter(isPacked));
     const chosen = plants?.of(key) ?? [];
     return {
       size: key,

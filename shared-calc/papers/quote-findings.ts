@@ -3,7 +3,8 @@ import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { placedSize, type Spread } from '#shared-calc/jobs/placed-size.ts';
 import { placeChecks, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
-import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { frozenLines, type FrozenColumn, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { joinLines } from '#shared-calc/bench/column-lines.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -29,17 +30,23 @@ const replacedDays: Readonly<Record<string, number>> = { basic: 14, full: 30, sh
 /** What a printed quote says apart from its prices, from the frozen body. */
 export function quoteFindings(body: QuoteBody): QuoteFindings {
   return {
-    assumed: [...surveyLines(body.lines).flatMap((line) => assumedOf(line, body)), ...wayInOf(body)],
+    assumed: [...surveyLines(joinLines(listsIn(body))).flatMap((line) => assumedOf(line, body)), ...wayInOf(body)],
     cautions: [...cautionsOf(body)],
     plantsReplacedDays: plantsReplacedDays(quoteSizes(body).map(({ kit }) => kit)),
   };
 }
 
+/** The lists of lines that its sizes are worked from. */
+function listsIn(body: QuoteBody): readonly (readonly Line[])[] {
+  return [...new Set(body.columns.map((column) => frozenLines(body, column)))];
+}
+
 function assumedOf(line: Line, body: QuoteBody): QuoteFindings['assumed'] {
   const values = body.columns.flatMap((column) => {
-    const value = column.figures[line.name];
-    if (value === undefined) return [];
-    const text = frozenText(value, line, body);
+    const own = frozenLines(body, column).find(({ name }) => name === line.name);
+    const value = own && column.figures[own.name];
+    if (!own || value === undefined) return [];
+    const text = frozenText(value, own, body);
     return [{ called: frozenCalled(column), text: isSaid(line, column, body) ? text : `${text} (assumed)` }];
   });
   const texts = new Set(values.map(({ text }) => text));
@@ -77,7 +84,9 @@ function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][numbe
     yield { says, decides: same[0]?.decides || NOBODY_NAMED, sizes: same.map(({ called }) => called) };
   }
   for (const { says, decides } of body.cautions ?? []) yield { says, decides, sizes: [] };
-  const standing = body.lines.filter(({ caution, decides }) => caution !== undefined && (decides ?? '') !== '');
+  const standing = listsIn(body)
+    .flat()
+    .filter(({ caution, decides }) => caution !== undefined && (decides ?? '') !== '');
   for (const [says = '', [line]] of Map.groupBy(standing, ({ caution }) => caution)) {
     yield { says, decides: line?.decides ?? NOBODY_NAMED, sizes: [] };
   }
@@ -102,8 +111,10 @@ export function placeThen(column: FrozenColumn, body: QuoteBody): readonly Place
 }
 
 /** Of a quote from before places had a survey: only the way in was a figure. */
-function placeBefore(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly PlaceCheck[] {
+function placeBefore(column: FrozenColumn, body: QuoteBody): readonly PlaceCheck[] {
+  const { job, workshop } = body;
   if (!job) return [];
+  const lines = frozenLines(body, column);
   const figure = (use: UseName, unit: string) => frozenFigure(column, lineFor(lines, use), unit);
   const size = placedSize(column, {
     has: (use) => lineFor(lines, use) !== undefined,

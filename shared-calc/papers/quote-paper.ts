@@ -28,11 +28,11 @@ export interface PrintedQuote {
 /** The quote as issued, or as it would be issued today as far as it is known, without a number. */
 export function printedQuote(input: PaperInput): Result<PrintedQuote, PaperFault> {
   if (input.issued) return ok({ body: input.issued, part: WHOLE });
-  const { records, sheet, bench, pricing, house, wish } = input;
-  const sums = knownSums(bench, keysOf(sheet), pricing);
+  const { records, wish } = input;
+  const sums = knownSums(input.bench, keysOf(input.sheet), input.pricing);
   if (!sums.ok) return failed({ kind: 'order', fault: sums.fault });
   const issue = { number: '', revision: '', issuedOn: wish.on };
-  return ok({ body: freezeQuote(records, { sheet, bench, pricing, house }, sums.value, issue), part: sums.value });
+  return ok({ body: freezeQuote(records, input, sums.value, issue), part: sums.value });
 }
 
 /** A quote for the client: no cost and no margin. */
@@ -42,8 +42,8 @@ export const quotePaper: MakePaper = (input) => {
   const { body, part } = printed.value;
   const model = quoteModel(body);
   const { sizes, ...rest } = model;
-  const plain = sizes.map(({ size, called, tank, shape, inside, kit, count }) => {
-    return { size, called, tank, shape, inside, kit, count };
+  const plain = sizes.map(({ size, called, tank, shape, inside, kit, count, builtAs }) => {
+    return { size, called, tank, shape, inside, kit, count, ...(builtAs !== undefined && { builtAs }) };
   });
   return ok({
     data: { ...rest, sizes: plain, ...partData(part) },
@@ -71,8 +71,13 @@ function lackBlocks(part: QuotePart): readonly PaperBlock[] {
 
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
 function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
-  const described = sizes.map(({ called, inside, kit, count }) => {
-    const parts = [count === 1 ? called : `${count} of ${called}`, inside && `${inside} inside`, kit && `${kit} kit`];
+  const described = sizes.map(({ called, inside, kit, count, builtAs = '' }) => {
+    const parts = [
+      count === 1 ? called : `${count} of ${called}`,
+      builtAs.toLowerCase(),
+      inside && `${inside} inside`,
+      kit && `${kit} kit`,
+    ];
     return parts.filter((part) => part !== '').join(', ');
   });
   return `${title}: ${described.join('; ')}.`;

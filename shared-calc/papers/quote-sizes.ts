@@ -1,5 +1,5 @@
 import { calledOf } from '#shared-calc/recipe/column.ts';
-import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { frozenHouses, frozenLines, type FrozenColumn, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -18,13 +18,19 @@ export interface QuoteSize {
   readonly inside: string;
   readonly kit: string;
   readonly count: number;
+  /** The title of its recipe, where it is not that of the job. */
+  readonly builtAs?: string;
   readonly figures: FrozenColumn['figures'];
+  /** The lines that it is worked from. */
+  readonly lines: readonly Line[];
 }
 
 export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
   return body.columns.map((column) => {
     const { key, tank, count, figures } = column;
-    const chosen = (use: UseName) => frozenValue(column, lineFor(body.lines, use));
+    const lines = frozenLines(body, column);
+    const chosen = (use: UseName) => frozenValue(column, lineFor(lines, use));
+    const recipe = frozenHouses(body)[column.house ?? 0]?.recipe;
     return {
       size: key,
       called: frozenCalled(column),
@@ -33,7 +39,9 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
       inside: insideOf(column, body),
       kit: String(chosen('kit') ?? ''),
       count,
+      ...(recipe && recipe.id !== body.recipe.id && { builtAs: recipe.title }),
       figures,
+      lines,
     };
   });
 }
@@ -65,7 +73,8 @@ export function frozenText(value: number | string | boolean, line: Line, body: Q
   return givenWords(base, line.unit, displayOf(body.workshop));
 }
 
-function insideOf(column: FrozenColumn, { lines }: QuoteBody): string {
+function insideOf(column: FrozenColumn, body: QuoteBody): string {
+  const lines = frozenLines(body, column);
   const sides = (['insideLength', 'insideDepth', 'insideHeight'] as const).flatMap((use) => {
     const mm = frozenFigure(column, lineFor(lines, use), 'mm');
     return mm === undefined ? [] : [String(cleanNoise(mm))];

@@ -57,7 +57,8 @@ interface SheetOf {
 /** The sheet of one size of an open bench. */
 export function sheetOn(bench: Bench, size: string, { place, terms }: SheetOf): SizeSheet {
   const sheet = checkSheet(bench, size, terms);
-  const { lines, columns } = bench.input();
+  const lines = bench.lines(size);
+  const { columns } = bench.input();
   const sizes = columns.map((column) => ({ key: column.key, called: calledOf(column), label: column.tank.label }));
   const called = sizes.find(({ key }) => key === size)?.called ?? size;
   const labelOf = (name: string) => lines.filter((line) => line.name === name).map(lineLabel);

@@ -1,3 +1,4 @@
+import type { Line } from '#shared-calc/records/records.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { ruleFunctions } from '#shared-calc/engine/rule-functions.ts';
 import { plainUnitOf, type Kind } from '#shared-calc/quantity/kind.ts';
@@ -48,11 +49,15 @@ export function leastRoom({ has, spare, worst = has }: CheckMargin): number {
 
 function marginIn(bench: Bench, column: string, compared: Rule): CheckMargin | undefined {
   if (compared.part !== 'infix' || !/^[<>]=?$/.test(compared.sign)) return undefined;
-  const kind = checkRule(compared.left, bench.scope()).kind;
+  const kind = checkRule(compared.left, bench.scope(column)).kind;
   const lookups = lookupsOf(bench, column);
   const [has, against] = [compared.left, compared.right].map((side) => compileRule(side, lookups)());
   if (!kind || typeof has !== 'number' || typeof against !== 'number') return undefined;
-  const margin = marginOf(compared, { has, against }, { kind, unit: unitFor(compared.left, kind, bench) });
+  const margin = marginOf(
+    compared,
+    { has, against },
+    { kind, unit: unitFor(compared.left, kind, bench.lines(column)) },
+  );
   return { ...margin, ...ofOneLine(bench, column, compared) };
 }
 
@@ -91,9 +96,9 @@ function marginOf(
 }
 
 /** The unit of the line if the side is one line, otherwise the plain unit of its kind. */
-function unitFor(side: Rule, kind: Kind, bench: Bench): string {
+function unitFor(side: Rule, kind: Kind, lines: readonly Line[]): string {
   const part = ungrouped(side);
-  const line = part.part === 'name' ? bench.input().lines.find((each) => each.name === part.name) : undefined;
+  const line = part.part === 'name' ? lines.find((each) => each.name === part.name) : undefined;
   return line?.unit ?? plainUnitOf(kind);
 }
 

@@ -50,11 +50,13 @@ export function seedUseOf({ animals }: Pick<CultureKind, 'animals'>): 'springtai
 /** Animals of a kind that all builds of some columns are started with, rounded up. */
 export function animalsFor(bench: Bench, columns: readonly string[], kind: CultureKind): Result<number, DemandFault> {
   const use = seedUseOf(kind);
-  const line = lineFor(bench.input().lines, use);
-  if (!line) return failed({ kind: 'no-seed-line', culture: kind.label, use });
+  const seeded = bench.input().columns.flatMap(({ key, count }) => {
+    const line = columns.includes(key) ? lineFor(bench.lines(key), use) : undefined;
+    return line ? [{ count, box: bench.box(key, line.name) }] : [];
+  });
+  if (seeded.length === 0) return failed({ kind: 'no-seed-line', culture: kind.label, use });
   let animals = 0;
-  for (const { key, count } of bench.input().columns.filter((column) => columns.includes(column.key))) {
-    const box = bench.box(key, line.name);
+  for (const { count, box } of seeded) {
     if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
     animals += countUp(box.value) * count;
   }
@@ -63,7 +65,9 @@ export function animalsFor(bench: Bench, columns: readonly string[], kind: Cultu
 
 /** How each size of tank among some columns is seeded; none where the recipe lacks a figure of it. */
 export function seedingOf(bench: Bench, columns: readonly string[], kind: CultureKind): readonly Seeding[] | undefined {
-  const seedings = columns.map((key) => seedingIn(bench, key, kind));
+  const seeded = columns.filter((key) => lineFor(bench.lines(key), seedUseOf(kind)) !== undefined);
+  const seedings = seeded.map((key) => seedingIn(bench, key, kind));
+  if (seedings.length === 0) return undefined;
   return seedings.every((each) => each !== undefined) ? seedings : undefined;
 }
 

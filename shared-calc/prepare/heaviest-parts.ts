@@ -11,8 +11,7 @@ export interface MassPart {
 
 /** The parts that the filled weight adds up, heaviest first; parts of zero or without a figure are left out. */
 export function heaviestParts(bench: Bench, column: string): readonly MassPart[] {
-  const { lines } = bench.input();
-  const filled = lineFor(lines, 'filledMass');
+  const filled = lineFor(bench.lines(column), 'filledMass');
   const { rule } = filled ? bench.box(column, filled.name) : {};
   return (rule ? namesIn(rule) : [])
     .flatMap((name) => {

@@ -7,11 +7,13 @@ import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 import { isLeafNeed } from './leaf-lines.ts';
 import { sizeFigures } from './size-figures.ts';
 
-/** Loose litres of leaves for all builds of a bench; `undefined` if one size has no figure. */
+/** Loose litres of leaves for all builds of a bench; `undefined` if one size has no figure, or none has leaves. */
 export function leavesOf(bench: Bench): number | undefined {
   let litres = 0;
   for (const { key, count } of bench.input().columns) {
-    const one = sizeFigures(bench, key, plainDisplay).number('leavesLoose', 'L');
+    const figures = sizeFigures(bench, key, plainDisplay);
+    if (!figures.has('leavesLoose')) continue;
+    const one = figures.number('leavesLoose', 'L');
     if (one === undefined) return undefined;
     litres += one * count;
   }

@@ -127,12 +127,13 @@ interface Trial {
 /** Tries changes on the one size, each on its own bench. */
 function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
   const start = { ...bench.input(), columns: [size] };
+  const lines = bench.lines(size.key);
   return {
     figures: figuresOf(bench, size.key),
-    stops: new Set(start.lines.filter(({ level }) => level === 'stop').map(({ name }) => name)),
+    stops: new Set(lines.filter(({ level }) => level === 'stop').map(({ name }) => name)),
     before: triedOn(bench, size.key, terms),
     labelOf: (check) =>
-      start.lines
+      lines
         .filter(({ name }) => name === check)
         .map(lineLabel)
         .join(''),
@@ -144,7 +145,7 @@ function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
 }
 
 function figuresOf(bench: Bench, column: string): Figures {
-  const { lines } = bench.input();
+  const lines = bench.lines(column);
   const box = (use: UseName) => {
     const line = lineFor(lines, use);
     return line && bench.box(column, line.name);

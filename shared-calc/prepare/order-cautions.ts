@@ -1,3 +1,4 @@
+import { namedLines } from '#shared-calc/bench/column-lines.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 import { cautionsOf, figuresOfTank } from './act-cautions.ts';
@@ -20,21 +21,23 @@ export function benchCautions(bench: Bench, lines: readonly Line[], display: Dis
     columns.flatMap((column) => {
       const tank = columns.length === 1 ? undefined : calledOf(column);
       const fill = figuresOfTank(sizeFigures(bench, column.key, display), tank);
-      return lines.flatMap((line) => boxCautions(bench.box(column.key, line.name), fill));
+      const own = namedLines(bench.lines(column.key));
+      return lines.flatMap(({ name }) => (own.has(name) ? boxCautions(bench.box(column.key, name), fill) : []));
     }),
   );
 }
 
 /** What to mind when the goods of an order come in, or some of its materials; what no size needs is left out. */
 export function needsCautions(bench: Bench, materials?: readonly string[]): readonly SaidCaution[] {
-  const { lines, columns } = bench.input();
-  const isNeeded = ({ name, material = '' }: Line) =>
-    columns.some(({ key, tank }) => {
+  const needs = bench.input().columns.flatMap(({ key, tank }) => {
+    const lines = bench.lines(key);
+    const isNeeded = ({ role, name, material = '' }: Line) => {
       const goods = material === 'TANK' ? tank.id : material;
-      return (materials?.includes(goods) ?? true) && bench.box(key, name).value !== 0;
-    });
-  const needs = lines.filter((line) => line.role === 'need' && isNeeded(line));
-  return placesCautions(needs.map((line) => [line, lines]));
+      return role === 'need' && (materials?.includes(goods) ?? true) && bench.box(key, name).value !== 0;
+    };
+    return lines.filter(isNeeded).map((line) => [line, lines] as const);
+  });
+  return placesCautions([...new Map(needs)]);
 }
 
 /** What to mind when a run over these orders is fetched and its goods come in; nothing where all is in the Store. */

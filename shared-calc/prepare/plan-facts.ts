@@ -9,7 +9,14 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
 import { animalsFor } from './culture-demands.ts';
 import { isLeafNeed } from './leaf-lines.ts';
-import { isTankNeed, plannedGoods, type NeedOfColumn, type PlannedGoods, type PlanStore } from './planned-goods.ts';
+import {
+  stepOfGroup,
+  isTankNeed,
+  plannedGoods,
+  type NeedOfColumn,
+  type PlannedGoods,
+  type PlanStore,
+} from './planned-goods.ts';
 import type { PlanFault } from './plan-fault.ts';
 import type { StepsDone } from './prep-steps.ts';
 import { tubFact, type TubFact } from './tub-fact.ts';
@@ -64,7 +71,12 @@ export function planFacts(
   const springtails = needs.some(({ line }) => line.material === SPRINGTAIL_SEED);
   const culture = records.cultureKind.get(SPRINGTAIL_KIND);
   if (springtails && !culture) return failed({ kind: 'no-culture', culture: SPRINGTAIL_KIND });
-  const waits = waitsOf(order, { panelCure: panel, plantQuarantine: goods.plants.length > 0, settleIn: true });
+  const planted = new Set(needs.filter(({ line }) => isPlants(line)).map(({ column }) => column));
+  const waits = waitsOf(order, {
+    panelCure: (column) => isAboveZero(amountFor(order, column, 'panelArea')),
+    plantQuarantine: (column) => goods.plants.length > 0 && planted.has(column),
+    settleIn: () => true,
+  });
   if (!waits.ok) return waits;
   return ok({
     ...waits.value,
@@ -82,6 +94,10 @@ export function planFacts(
     ),
     goods,
   });
+}
+
+function isPlants({ group = '' }: Line): boolean {
+  return stepOfGroup[group] === 'plants';
 }
 
 function tubOf(tub: TubFact | undefined): Pick<PlanFacts, 'tub'> {
@@ -103,9 +119,10 @@ interface PlannedOrder {
 }
 
 function neededOf(order: PlannedOrder): readonly NeedOfColumn[] {
-  const lines = order.bench.input().lines.filter((line) => line.role === 'need');
   return order.columns.flatMap((column) =>
-    lines
+    order.bench
+      .lines(column.key)
+      .filter((line) => line.role === 'need')
       .map((line) => ({ line, column, amount: amountIn(order, column, line) }))
       .filter(({ amount }) => isAboveZero(amount)),
   );
@@ -119,7 +136,7 @@ function amountIn({ bench }: PlannedOrder, column: ColumnInput, { name }: Line):
 
 /** The amount by use; 0 if the recipe has no line for it. */
 function amountFor(order: PlannedOrder, column: ColumnInput, use: UseName): number | undefined {
-  const line = lineFor(order.bench.input().lines, use);
+  const line = lineFor(order.bench.lines(column.key), use);
   return line ? amountIn(order, column, line) : 0;
 }
 
@@ -131,9 +148,12 @@ const MOST_DAYS = 36_500;
 
 type Waits = Readonly<Record<'settleIn' | 'panelCure' | 'plantQuarantine', number>>;
 
-/** Whole days, rounded up, the longest of the columns; 0 for waits that the order does not need. */
-function waitsOf(order: PlannedOrder, asked: Readonly<Record<keyof Waits, boolean>>): Result<Waits, PlanFault> {
-  const wait = (use: keyof Waits) => (asked[use] ? waitOf(order, use) : ok(0));
+/** Whole days, rounded up, the longest of the columns that need the wait; 0 where none does. */
+function waitsOf(
+  { bench, columns }: PlannedOrder,
+  asked: Readonly<Record<keyof Waits, (column: ColumnInput) => boolean>>,
+): Result<Waits, PlanFault> {
+  const wait = (use: keyof Waits) => waitOf({ bench, columns: columns.filter(asked[use]) }, use);
   const [settleIn, panelCure, plantQuarantine] = [wait('settleIn'), wait('panelCure'), wait('plantQuarantine')];
   if (!settleIn.ok) return settleIn;
   if (!panelCure.ok) return panelCure;
@@ -142,10 +162,10 @@ function waitsOf(order: PlannedOrder, asked: Readonly<Record<keyof Waits, boolea
 }
 
 function waitOf({ bench, columns }: PlannedOrder, use: keyof Waits): Result<number, PlanFault> {
-  const line = lineFor(bench.input().lines, use);
-  if (!line) return failed({ kind: 'not-given', use });
   let longest = 0;
   for (const { key } of columns) {
+    const line = lineFor(bench.lines(key), use);
+    if (!line) return failed({ kind: 'not-given', use });
     const box = bench.box(key, line.name);
     if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
     const days = countUp(fromBase(box.value, unitOf('d')));

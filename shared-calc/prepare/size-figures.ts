@@ -38,7 +38,8 @@ export interface SizeFigures {
 }
 
 export function sizeFigures(bench: Bench, column: string, display: Display): SizeFigures {
-  const { lines, columns } = bench.input();
+  const lines = bench.lines(column);
+  const { columns } = bench.input();
   const { animals = {} } = columns.find(({ key }) => key === column) ?? {};
   const box = (use: UseName) => boxFor(bench, column, use);
   const wordsOf = ({ value, line, rule, range }: Box) => {

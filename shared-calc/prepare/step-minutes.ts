@@ -25,10 +25,9 @@ export function stepMinutes(
 ): Result<ReadonlyMap<TimedStep, number>, NoAmount> {
   const work = workAmounts(bench, columns);
   if (!work.ok) return work;
-  const tasks = new Map(bench.input().lines.map((line) => [line.name, line.task ?? '']));
   const minutes = new Map<TimedStep, number>();
-  for (const { line, amount } of allBuilds(work.value)) {
-    const step = stepOfTask[tasks.get(line) ?? ''] ?? 'build';
+  for (const { line, column, amount } of allBuilds(work.value)) {
+    const step = stepOfTask[bench.box(column, line).line.task ?? ''] ?? 'build';
     if (step !== 'over') minutes.set(step, (minutes.get(step) ?? 0) + amount);
   }
   return ok(minutes);

@@ -23,12 +23,20 @@ export function readMoney(
   const read = readFigure(bare, { unit: 'money', decimalComma });
   if (!read.ok) return failed(moneyFault(read.fault, name, tidy));
   if (read.value.unit.symbol !== 'money') return failed({ kind: 'not-money', name, text: tidy });
-  const { value } = read.value;
-  if (value < 0) return failed({ kind: 'below-zero', name, text: tidy });
+  return coinsOf(read.value.value, coinDecimals, { name, text: tidy });
+}
+
+/** Whole coins of an amount; a negative one and a fraction of a coin are refused. */
+export function coinsOf(
+  value: number,
+  coinDecimals: number,
+  { name, text }: { readonly name: string; readonly text: string },
+): Result<number, EntryFault> {
+  if (value < 0) return failed({ kind: 'below-zero', name, text });
   const coins = Math.round(value * 10 ** coinDecimals);
-  if (!Number.isSafeInteger(coins)) return failed({ kind: 'too-much-money', name, text: tidy });
+  if (!Number.isSafeInteger(coins)) return failed({ kind: 'too-much-money', name, text });
   const isWhole = Math.abs(value * 10 ** coinDecimals - coins) < 1e-6;
-  return isWhole ? ok(coins) : failed({ kind: 'part-of-coin', name, text: tidy });
+  return isWhole ? ok(coins) : failed({ kind: 'part-of-coin', name, text });
 }
 
 function moneyFault(fault: FigureFault, name: string, text: string): EntryFault {

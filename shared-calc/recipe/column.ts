@@ -1,5 +1,5 @@
 import type { Sourced } from '#shared-calc/fields/source.ts';
-import type { AnimalKind, Tank } from '#shared-calc/records/records.ts';
+import type { AnimalKind, Line, Tank } from '#shared-calc/records/records.ts';
 
 /** The source of a cell's text. */
 export type BoxSource = 'tank' | 'house' | Giver | 'job' | 'local';
@@ -43,4 +43,8 @@ export interface ColumnInput {
   readonly given?: ReadonlyMap<string, GivenText>;
   /** Left out for an order without a job. */
   readonly animals?: SizeAnimals;
+  /** The recipe that it has for itself; left out: that of its job or order. */
+  readonly recipe?: string;
+  /** The lines that it is worked from, where the sizes of a bench have several lists of them; left out: the bench's. */
+  readonly lines?: readonly Line[];
 }

@@ -98,7 +98,11 @@ export function withLineFor(records: Records, line: Line, tanks: readonly string
 }
 
 /** The book in which these tanks have the line as the others. */
-function withoutTanks(records: Records, of: Pick<Difference, 'recipe' | 'line'>, tanks: readonly string[]): Records {
+export function withoutTanks(
+  records: Records,
+  of: Pick<Difference, 'recipe' | 'line'>,
+  tanks: readonly string[],
+): Records {
   const difference = new Map(records.difference);
   for (const mark of records.difference.values()) {
     if (mark.recipe !== of.recipe || mark.line !== of.line || mark.for === undefined) continue;

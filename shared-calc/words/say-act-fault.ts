@@ -160,6 +160,8 @@ const sayings: Sayings<Own, [Called]> = {
     `No supplier called ${supplier}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
   'nothing-priced': ({ supplier, on }) => `${supplier} sells nothing that has a price on ${on}.`,
   'pack-there': ({ material }) => `${material} has such a pack already.`,
+  'unit-of-another': ({ label, unit, own }) =>
+    `${label} is new in ${own} and in ${unit}: give one of them another name.`,
   'rows-refused': ({ rows }) =>
     `${rows.map(({ row, fault }) => `Row ${row}: ${sayRowFault(fault)}`).join(' ')} Nothing was taken in.`,
   'bad-input': ({ issues }) => {
@@ -179,6 +181,7 @@ const withoutValue = {
   note: 'A note stands beside a local value: write one first.',
   asker: 'Only a local value has somebody who asked for it: write one first.',
   'whole job': 'Write a value in this box first; then it can hold for the whole job.',
+  tank: 'Write a value in this box first; then it can always hold for this tank.',
 } as const;
 
 function sayQuarantine({ batch, until, daysLeft, on }: Extract<Own, { readonly kind: 'in-quarantine' }>): string {

@@ -21,6 +21,7 @@ const sayings: Sayings<JobFault, [Called | undefined]> = {
   'no-sizes': ({ job }) => `${job} has no size yet: take one first.`,
   'no-set': ({ text }) => `${text}: write line=RULE, or T07.line=RULE for one size.`,
   'no-line': ({ line, near }) => `Nothing called ${line}.${didYouMean(near)}`,
+  'not-in-recipe': ({ line, size, recipe }) => `${line} is not in recipe ${recipe}, which ${size} is built by.`,
   unreadable: ({ line, text, fault }, called) => {
     if (called) return sayBoxFault(fault, line, called);
     const at = fault.kind === 'rule' ? fault.faults[0]?.from : undefined;

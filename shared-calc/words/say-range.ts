@@ -1,3 +1,4 @@
+import type { Line } from '#shared-calc/records/records.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Probe } from '#shared-calc/bench/probes.ts';
 import { linesUnder, rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
@@ -25,7 +26,7 @@ const notKnown: RangeSaid = {
 
 /** The ranges behind a cell: its own, or those of the figures that a check compares. */
 export function sayRanges(bench: Bench, column: string, line: string, display: Display): readonly RangeSaid[] {
-  const { lines } = bench.input();
+  const lines = bench.lines(column);
   const compared = lines.filter(({ name }) => linesUnder(lines, line).includes(name));
   const under = compared.flatMap((each) => {
     const said = sayRange(bench, column, each.name, display);
@@ -40,7 +41,7 @@ export function sayRange(bench: Bench, column: string, line: string, display: Di
   const { value, range, line: of, rule } = bench.box(column, line);
   if (range === undefined || typeof value !== 'number') return undefined;
   if (range === 'not known') return notKnown;
-  const side = sideOf(bench.input().lines, line);
+  const side = sideOf(bench.lines(column), line);
   const words = rangeWords({ value, range, unit: of.unit, side }, display);
   const unit = shownUnitWords(of.unit, display);
   const said = `${words.likely}${unit === '' ? '' : `\u00a0${unit}`} (${words.from} to ${words.to}).`;
@@ -48,15 +49,15 @@ export function sayRange(bench: Bench, column: string, line: string, display: Di
   const { probes } = bench.ranges(column);
   const endOf = (figure: string, by: string | null): readonly string[] => {
     const probe = probes.find(({ name }) => name === by);
-    return probe ? [`${figure} where ${probeSaid(probe, bench, display)}.`] : [];
+    return probe ? [`${figure} where ${probeSaid(probe, bench.lines(column), display)}.`] : [];
   };
   const from = side === 'to' ? [] : endOf(words.from, range.fromBy);
   const to = side === 'from' ? [] : endOf(words.to, range.toBy);
   return { range: said, ends: [...from, ...to], limits: limitsOf(probes) };
 }
 
-function probeSaid({ name, at, together }: Probe, bench: Bench, display: Display): string {
-  const guesses = bench.input().lines.filter((line) => at.has(line.name));
+function probeSaid({ name, at, together }: Probe, lines: readonly Line[], display: Display): string {
+  const guesses = lines.filter((line) => at.has(line.name));
   const figure = (value: Figure | undefined, unit: string) =>
     value === undefined ? '' : figureWords(value, unit, display);
   const said = guesses.map((line) => `${inSentence(lineLabel(line))} is ${figure(at.get(line.name), line.unit)}`);

@@ -60,6 +60,8 @@ async function start(): Promise<Running> {
 
 async function openBench(): Promise<void> {
   await page.goto(running.link);
+  await page.waitForSelector('h1');
+  await page.goto(`${new URL(running.link).origin}/#/bench`);
   await page.waitForSelector('[role="gridcell"]');
 }
 

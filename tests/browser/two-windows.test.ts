@@ -109,7 +109,10 @@ describe('two windows on one book', () => {
     });
     if (!second.ok) throw new Error(second.fault.says);
     const far = await one.context().newPage();
-    await far.goto(second.value.newLink());
+    const link = second.value.newLink();
+    await far.goto(link);
+    await far.waitForSelector('h1');
+    await far.goto(`${new URL(link).origin}/#/bench`);
     await far.waitForSelector('[role="gridcell"]');
     await goTo(far, 'Litter depth', 'T08');
     await write(one, ['Litter depth', 'T08'], '35');
@@ -141,3 +144,17 @@ describe('two windows on one book', () => {
 });
 
 noneComplained(pages);
+
+describe('more tabs than a browser opens connections', () => {
+  test('each of eight answers, and hears what another writes, also when the first one is left', async () => {
+    const tabs = [await pages.begin('bench')];
+    while (tabs.length < 8) tabs.push(await pages.beside('bench'));
+    const [first, second, last] = [tabs[0], tabs[1], tabs.at(-1)];
+    if (!first || !second || !last) throw new Error('no tabs');
+    await write(last, ['Litter depth', 'T03'], '31');
+    await readsSoon(second, 'Litter depth, T03, 31 mm, local value');
+    await first.goto(new URL('/.vite/license.md', first.url()).href);
+    await write(second, ['Litter depth', 'T03'], '32');
+    await readsSoon(last, 'Litter depth, T03, 32 mm, local value');
+  });
+});

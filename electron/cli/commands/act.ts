@@ -1,5 +1,5 @@
 import { derive } from '#shared-calc/derive/derived.ts';
-import { readFileSync } from 'node:fs';
+import { readText } from '#electron/cli/read-text.ts';
 import { z } from 'zod';
 import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
@@ -64,7 +64,7 @@ export const actCommand: Command = {
       return wrongUse(`Say which act and its input: act remove '{"kind":"supplier","id":"S3"}'.`);
     const found = findAct(name);
     if (!found.ok) return wrongUse(found.fault);
-    const input = readJson(text === '-' ? readFileSync(0, 'utf8') : text);
+    const input = readJson(text === '-' ? (readText('-') ?? '') : text);
     if (!input.ok) return wrongUse(input.fault);
     return withBook(given, (book) => doAct(book, found.value, { input: input.value, onlyTry: given.flag('try') }));
   },

@@ -18,7 +18,8 @@ import { unknownLines, workOrder, type WorkedOrder } from '#electron/cli/work-or
 /** Sizes side by side, with every line, check and sum. */
 export const benchCommand: Command = {
   name: 'bench',
-  usage: 'bench --sizes T03,T07x2 [--recipe H1] [--kit K] [--set line=RULE] [--lines a,b] [--csv]: sizes side by side',
+  usage:
+    'bench --sizes T03,T07x2,T05:H3 [--recipe H1] [--kit K] [--set line=RULE] [--lines a,b] [--csv]: sizes side by side',
   options: { ...orderOptions, ...bookOption, lines: 'text', basis: 'text', csv: 'flag', bom: 'flag' },
   misuse: orderMisuse,
   run: (given) =>
@@ -51,9 +52,10 @@ function benchJson(worked: WorkedOrder, lines: readonly Line[]) {
   const { bench, order, pricing, workshop } = worked;
   return {
     recipe: order.recipe,
-    columns: order.columns.map(({ key, tank, count }) => ({
+    columns: order.columns.map(({ key, tank, count, recipe = order.recipe }) => ({
       size: key,
       tank: tank.id,
+      recipe,
       count,
       lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench, bench.box(key, line.name))])),
       checks: jsonChecks(worked, key),

@@ -2,7 +2,7 @@ import { takeInList } from '#shared-calc/acts/import-acts.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { today } from '#electron/service/today.ts';
-import { readFileSync } from 'node:fs';
+import { readText } from '#electron/cli/read-text.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import type { Book } from '#electron/book/book.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -46,14 +46,6 @@ function takeIn(book: Book, file: string, onlyTry: boolean): Outcome {
     if (!done.ok) return refusal(sayEditFault(done.fault));
   }
   return { is: 'answer', json: report, table: () => tableOf(list, onlyTry, coinDecimals) };
-}
-
-function readText(file: string): string | undefined {
-  try {
-    return readFileSync(file, 'utf8');
-  } catch {
-    return undefined;
-  }
 }
 
 function reportOf(list: ListImport<TakenPrice>, onlyTry: boolean, decimals: number) {

@@ -8,15 +8,17 @@ import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
 import { sayBoxFault, sayProblem } from '#shared-calc/words/say-box-cause.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { jsonValue } from '#electron/cli/json-figure.ts';
+import { readText } from '#electron/cli/read-text.ts';
 import { refusal, wrongUse } from '#electron/cli/outcome.ts';
 
 /** Evaluates one rule with literals: `work "steam_temp(650 m, 15 psi)"`. */
 export const workCommand: Command = {
   name: 'work',
-  usage: 'work "RULE": works one figure or rule with no recipe',
+  usage: 'work "RULE"|-: works one figure or rule with no recipe; - reads it from standard input',
   options: {},
   run: (given) => {
-    const [text, ...more] = given.words;
+    const [asked, ...more] = given.words;
+    const text = asked === '-' ? readText('-')?.trim() : asked;
     if (text === undefined || more.length > 0)
       return wrongUse('Give one rule in quotes: work "layer_volume(0.4 m2, 40 mm)".');
     const worked = workRule(text);

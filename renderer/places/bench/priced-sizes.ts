@@ -1,6 +1,6 @@
 import { wholeSums } from '#shared-calc/bench/order-sums.ts';
 import type { PricedSize } from '#renderer/curves/price-spec.ts';
-import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import { boxFor } from '#shared-calc/bench/figure-for.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -8,12 +8,10 @@ import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 
 /** Sizes on the bench with a known inside and price; for a column of several builds, the price of one. */
 export function pricedSizes(worked: WorkedBench, display: Display): readonly PricedSize[] {
-  const { columns, lines } = worked.source();
-  const [floorLine, heightLine] = [lineFor(lines, 'floorArea'), lineFor(lines, 'insideHeight')];
-  if (!floorLine || !heightLine) return [];
-  return columns.flatMap((column) => {
+  const uses = ['floorArea', 'insideHeight'] as const;
+  return worked.source().columns.flatMap((column) => {
     if (!worked.isWorked(column.key)) return [];
-    const [floor, height] = [floorLine, heightLine].map(({ name }) => worked.bench().box(column.key, name).value);
+    const [floor, height] = uses.map((use) => boxFor(worked.bench(), column.key, use)?.value);
     const sums = wholeSums(worked.sums(column.key));
     if (typeof floor !== 'number' || typeof height !== 'number' || floor * height <= 0 || !sums.ok) return [];
     const room = fromBase(floor * height, unitOf(shownUnit('L', display)));

@@ -1,6 +1,7 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { useState } from 'preact/hooks';
-import { nextCode } from '#renderer/books/next-code.ts';
+import { nextCode } from '#shared-calc/records/next-code.ts';
+import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog } from '#renderer/kit/dialog.tsx';
 import type { PageStore } from '#renderer/store/page-store.ts';
@@ -16,6 +17,7 @@ import { SearchField } from '#renderer/kit/search-field.tsx';
 /** The tanks of the tank book, those not on the bench first, and a form for a new tank. */
 export function TakeSize({ store }: { readonly store: PageStore }) {
   const [words, setWords] = useState('');
+  const [recipe, setRecipe] = useState<string>();
   const records = store.book.records.value;
   const display = store.bench.display.value;
   const here = new Set(store.bench.opened.value?.worked.source().columns.map((column) => column.tank.id));
@@ -24,7 +26,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
     <Dialog title={actNames.takeSize} wide close={() => (store.dialog.value = undefined)}>
       {(leave) => {
         const taking = (take: () => string | undefined) => takeAndShow(store, take, leave);
-        const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id));
+        const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id, recipe));
         const takeFirst = () => tanks[0] && takeTank(tanks[0]);
         return (
           <div class={css['takeSize']}>
@@ -40,11 +42,12 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
                 />
               </SearchField>
             </div>
+            <RecipeChoice store={store} recipe={recipe} choose={setRecipe} />
             <TankList tanks={tanks} here={here} display={display} take={takeTank} />
             <NewTankForm
               code={nextCode('T', records.tank.keys())}
               context={{ records, workshop: workshopOf(records), display }}
-              take={(tank, priceCoins) => taking(() => store.bench.acts.takeNewTank(tank, priceCoins))}
+              take={(tank, priceCoins) => taking(() => store.bench.acts.takeNewTank(tank, { priceCoins, recipe }))}
             />
             <Buttons>
               <Button onClick={leave}>{actNames.cancel}</Button>
@@ -53,6 +56,26 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
         );
       }}
     </Dialog>
+  );
+}
+
+interface RecipeParts {
+  readonly store: PageStore;
+  readonly recipe: string | undefined;
+  readonly choose: (recipe: string) => void;
+}
+
+/** The recipe that the size is built by; at first that of the job. */
+function RecipeChoice({ store: { book, bench }, recipe, choose }: RecipeParts) {
+  const usual = bench.opened.value?.worked.source().recipe.id ?? '';
+  const options = [...book.records.value.recipe.values()].map(({ id, title }) => ({
+    value: id,
+    label: id === usual ? `${id} ${title}, as the job` : `${id} ${title}`,
+  }));
+  return (
+    <Fields>
+      <ChoiceField label="Built by recipe" value={recipe ?? usual} options={options} choose={choose} />
+    </Fields>
   );
 }
 

@@ -33,7 +33,7 @@ export const noWishes: Wishes = {
 
 /** A first message as the act's input, or what cannot be parsed. */
 export function typedJob(
-  records: Pick<Records, 'tank'>,
+  records: Pick<Records, 'tank' | 'recipe'>,
   { sizes: sizesText, handover: dayText, ...words }: Wishes,
   today: Day,
 ): Result<ActInputs['newJob'], string> {

@@ -1,6 +1,6 @@
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
-import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { allLines } from '#shared-calc/jobs/worked-job.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobPart } from './job-part.ts';
@@ -23,7 +23,7 @@ export function JobSizes({ job, context, api }: JobPart) {
       <Fields look="wide">
         <SettledField
           label="Tanks, and how often each"
-          hint="as T03, T07x2"
+          hint="as T03, T07x2, T05:H3"
           text={sizes.map(sizeWords).join(', ')}
           settle={settle}
         />
@@ -43,7 +43,8 @@ export function JobSizes({ job, context, api }: JobPart) {
 /** The kit of every size without a kit of its own. */
 function Kit({ job, api }: Pick<JobPart, 'job' | 'api'>) {
   const records = api.records.value;
-  const line = linesOf(records, job.recipe).find(({ use }) => use === 'kit');
+  const worked = api.derived.value.job(job.id);
+  const line = worked && allLines(worked).find(({ use }) => use === 'kit');
   if (!line) return null;
   const ofJob = [...records.localValue.values()].find(
     (value) => value.job === job.id && value.size === undefined && value.line === line.name,

@@ -2,6 +2,7 @@ import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { withShownUnit } from '#shared-calc/recipe/typed-text.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
+import { allLines } from '#shared-calc/jobs/worked-job.ts';
 import type { JobPart } from './job-part.ts';
 import { surveyRows, type SurveyRow } from './survey-rows.ts';
 import { useMove } from './use-move.tsx';
@@ -11,7 +12,8 @@ import css from './jobs.module.css';
 export function JobSurvey(part: JobPart) {
   const { job, context } = part;
   const { ask, dialog } = useMove(part);
-  const rows = surveyRows(context.records, job, context.display);
+  const worked = part.api.derived.value.job(job.id);
+  const rows = surveyRows(context.records, { job, lines: worked ? allLines(worked) : [] }, context.display);
   if (rows.length === 0) return null;
   return (
     <section>

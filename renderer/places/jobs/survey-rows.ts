@@ -1,6 +1,5 @@
 import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
-import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { surveyGiven } from '#shared-calc/jobs/survey-given.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
@@ -28,10 +27,13 @@ export interface SurveyRow extends ShownText {
   readonly locals: readonly string[];
 }
 
-/** The survey's figures: whole-job values of the job's size bench. */
-export function surveyRows(records: Records, job: Job, display: Display): readonly SurveyRow[] {
+/** The survey's figures: whole-job values of the job's size bench, of the lines of all its recipes. */
+export function surveyRows(
+  records: Records,
+  { job, lines }: { readonly job: Job; readonly lines: readonly Line[] },
+  display: Display,
+): readonly SurveyRow[] {
   const values = [...records.localValue.values()].filter((value) => value.job === job.id);
-  const lines = linesOf(records, job.recipe);
   const reader = boxReader(lines);
   const given = surveyGiven(job.survey, lines);
   return surveyLines(lines).map((line) => {

@@ -10,7 +10,7 @@ import { packRecords } from '#renderer/books/piece-price.ts';
 import { insertAfter, recordColumns } from '#renderer/books/record-columns.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { freshRecord } from '#shared-calc/records/edit-field.ts';
-import { nextCode } from '#renderer/books/next-code.ts';
+import { nextCode } from '#shared-calc/records/next-code.ts';
 import { isOldPrice, packsOf, priceOn } from '#shared-calc/buy/pack-prices.ts';
 import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
@@ -36,6 +36,7 @@ export interface MaterialRow extends BookRow {
 export const materialTable: BookTable<MaterialRow> = {
   label: 'Material book, one material a row',
   one: 'material',
+  view: 'material',
   rows: (context) =>
     recordsOf(context.records, 'material')
       .toSorted(byCode)

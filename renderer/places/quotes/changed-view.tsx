@@ -6,7 +6,8 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Fault } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { changedQuote } from '#shared-calc/jobs/changed-quote.ts';
-import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { frozenHouses, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { joinLines } from '#shared-calc/bench/column-lines.ts';
 import { frozenCalled } from '#shared-calc/papers/quote-sizes.ts';
 import type { ChangedBy, WhatChanged } from '#shared-calc/price/what-changed.ts';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
@@ -51,7 +52,9 @@ interface BodiesParts {
   readonly context: BookContext;
 }
 
-function calledInQuote({ lines, columns }: QuoteBody): Called {
+function calledInQuote(body: QuoteBody): Called {
+  const { columns } = body;
+  const lines = joinLines(frozenHouses(body).map((house) => house.lines));
   return calledByLines({ lines, columns: columns.map((column) => ({ key: column.key, label: frozenCalled(column) })) });
 }
 

@@ -21,7 +21,7 @@ export function PaintedQuote({ body, display, part }: QuoteParts) {
     <PaintedPaper
       document={quoteDocument(model, display, part)}
       letterhead={letterheadOf(body.workshop)}
-      picture={<SizeDrawings sizes={model.sizes} lines={body.lines} />}
+      picture={<SizeDrawings sizes={model.sizes} />}
       beside={model.sizes.length === 1}
     />
   );

@@ -1,3 +1,4 @@
+import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
@@ -21,7 +22,9 @@ export function RecipePanel({ book, store }: PanelParts) {
     label: `${id} ${title.toLowerCase()}`,
   }));
   const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
-  const jobs = [...records.job.values()].filter((job) => job.recipe === recipe.id && job.state !== 'closed');
+  const jobs = [...records.job.values()].filter(
+    (job) => recipesOf(records, job).has(recipe.id) && job.state !== 'closed',
+  );
   return (
     <SidePanel label="The recipe">
       <PanelHead where="House recipe" title={`${recipe.id} ${recipe.title.toLowerCase()}`} />

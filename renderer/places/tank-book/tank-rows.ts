@@ -3,7 +3,7 @@ import type { BookColumn, BookTable } from '#renderer/books/book-table.ts';
 import { packRecords, pieceOf, priceColumns, type PieceRow } from '#renderer/books/piece-price.ts';
 import { insertAfter, recordColumns } from '#renderer/books/record-columns.ts';
 import { freshRecord } from '#shared-calc/records/edit-field.ts';
-import { nextCode } from '#renderer/books/next-code.ts';
+import { nextCode } from '#shared-calc/records/next-code.ts';
 import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
 import { mayGo } from '#renderer/books/uses-of.ts';
@@ -19,6 +19,7 @@ export interface TankRow extends PieceRow {
 export const tankTable: BookTable<TankRow> = {
   label: 'Tank book, one tank a row',
   one: 'tank',
+  view: 'tank',
   rows: (context) =>
     recordsOf(context.records, 'tank')
       .toSorted(byCode)

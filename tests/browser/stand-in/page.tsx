@@ -69,6 +69,7 @@ const acts: BenchActs = {
   takeAgain: (column) => said(`${column} again`, false),
   copySize: (column) => said(`${column} copied`, false),
   nameSize: () => undefined,
+  setRecipe: (column, recipe) => said(`${column} by ${recipe}`, false),
   putAway: (column) => said(`${column} away`, false),
   moveSize: (column, to) => said(`${column} to ${to}`, false),
   sendToHouse: () => undefined,

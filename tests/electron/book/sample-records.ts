@@ -64,6 +64,8 @@ export function changingTank(from: Tank, more: Partial<Tank>): Change {
   return { ...emptyChange(`change ${from.id}`), updated: [{ kind: 'tank', from, to: { ...from, ...more } }] };
 }
 
+const priceList = { columns: { price: 'Price' }, articles: { 'H-104': 'M01' }, dates: 'dmy' } as const;
+
 /** One record of every kind, with references to others if it can have any. */
 export const oneOfEach: readonly Added[] = [
   {
@@ -99,14 +101,7 @@ export const oneOfEach: readonly Added[] = [
       typed: { altitudeM: '2132.55 ft' },
     },
   },
-  {
-    kind: 'supplier',
-    record: supplierOf('S1', {
-      freeFromCoins: 9000,
-      deliveryWeekdays: [2, 3, 4],
-      priceList: { columns: { article: 'Item No.', price: 'Price' }, articles: { 'H-104': 'M01' }, dates: 'dmy' },
-    }),
-  },
+  { kind: 'supplier', record: supplierOf('S1', { freeFromCoins: 9000, deliveryWeekdays: [2, 3, 4], priceList }) },
   { kind: 'tank', record: tankOf('T07', { supplier: 'S1', damHeightMm: 150.5, typed: { damHeightMm: '150.5 mm' } }) },
   {
     kind: 'material',

@@ -70,6 +70,7 @@ const ofSize = { size: z.string() };
 const Column = {
   size: z.string(),
   tank: z.string(),
+  recipe: z.string(),
   count: z.int(),
   lines: z.record(z.string(), z.union([Known, Unknown])),
   checks: z.array(Check),

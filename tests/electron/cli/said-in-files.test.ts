@@ -74,9 +74,12 @@ const readIn: Readonly<Record<string, string>> = {
   'book restore': 'book-backups',
   'book recover': 'book-backups',
   'book import-prices': 'said-of-books',
+  'prices import': 'said-of-price-lists',
+  'prices export': 'said-of-price-lists',
   'prices rise': 'said-of-prices',
   'prices touched': 'said-of-prices',
   start: '../start',
+  completion: 'completion',
 };
 
 describe('what is printed at length', () => {

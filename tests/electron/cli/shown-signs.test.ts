@@ -78,3 +78,22 @@ describe('an output that cannot be written', () => {
     expect(said.split('\n')).toHaveLength(2);
   });
 });
+
+describe('what is typed for a file as -', () => {
+  test.each([
+    ['a rule', ['work', '-', '--json'], '2 * 3\n', '"value":6'],
+    [
+      'what lies in the store',
+      ['needs', '--sizes', 'T05', '--stock', '-', '--json'],
+      'material,amount,unit\nM01,45,L\n',
+      '"onHand":45',
+    ],
+  ])('%s is read from standard input', (_, argv, input, says) => {
+    const ran = spawnSync(process.execPath, [program, ...argv, ...(argv[0] === 'work' ? [] : ['--book', book()])], {
+      input,
+      encoding: 'utf8',
+    });
+    expect([ran.status, ran.stderr]).toEqual([0, '']);
+    expect(ran.stdout).toContain(says);
+  });
+});

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bookGridActs } from '#renderer/books/book-grid-acts.ts';
+import { signal } from '@preact/signals';
+import { viewActs } from '#renderer/books/view-acts.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { bookModel } from '#renderer/books/book-model.ts';
 import { gridIndex, movedSelection, type CellText } from '#renderer/grid/grid-model.ts';
@@ -28,6 +30,11 @@ function grid() {
       add: () => undefined,
       remove: () => undefined,
       rowActs: () => [],
+      view: viewActs({
+        api: { derived: signal(derive(demoRecords(), demoDay)), doAct: () => undefined },
+        table: tankTable,
+        askFilter: () => undefined,
+      }),
     },
     () => model,
   );

@@ -6,7 +6,7 @@ import { issued, libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 function sectionsOf(tanks: readonly string[]) {
   const { body } = issued(libraryJob({ sizes: tanks.map((tank) => ({ tank, count: 1 })) }), 'A');
-  return quoteModel(body).sizes.map((size) => frozenSection(size, body.lines));
+  return quoteModel(body).sizes.map((size) => frozenSection(size));
 }
 
 describe('frozenSection', () => {

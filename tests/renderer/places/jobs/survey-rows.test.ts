@@ -1,3 +1,4 @@
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { describe, expect, test } from 'vitest';
 import { surveyRows } from '#renderer/places/jobs/survey-rows.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -7,7 +8,9 @@ import { jobOf, libraryJob, written } from '#tests/shared-calc/jobs/demo-jobs.ts
 
 function rowOf(records: Records, name: string, unitsShown: Readonly<Record<string, string>> = {}) {
   const display = { ...displayOf(workshopOf(records)), unitsShown };
-  const row = surveyRows(records, jobOf(records, 'J02'), display).find(({ line }) => line.name === name);
+  const row = surveyRows(records, { job: jobOf(records, 'J02'), lines: linesOf(records, 'H1') }, display).find(
+    ({ line }) => line.name === name,
+  );
   if (!row) throw new Error(`no ${name}`);
   return { ...row, display };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nextCode } from '#renderer/books/next-code.ts';
+import { nextCode } from '#shared-calc/records/next-code.ts';
 
 describe('nextCode', () => {
   test.each([
