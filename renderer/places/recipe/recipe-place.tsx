@@ -52,17 +52,21 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
             editHouse={editHouse}
           />
         ),
-      find: {
-        label: 'Find a line',
-        placeholder: 'Find a line',
-        options: store.faces.value.all.map((face) => face.label),
-        go: (words) => {
-          const found = findNamed(namedLines(store.faces.peek()), words);
-          if (found) goTo(store, found.line);
-          return found !== undefined;
-        },
-      },
+      find: findLine(store),
     };
+  };
+}
+
+function findLine(store: RecipeStore): NonNullable<PlaceView['find']> {
+  return {
+    label: 'Find a line',
+    placeholder: 'Find a line',
+    options: store.faces.value.all.map((face) => face.label),
+    go: (words) => {
+      const found = findNamed(namedLines(store.faces.peek()), words);
+      if (found) goTo(store, found.line);
+      return found !== undefined;
+    },
   };
 }
 
