@@ -48,7 +48,7 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
 
 /** `900×445×600`, short so that the name has room; the drawing's scale gives the unit. */
 function sizeInShort(size: string): string {
-  return size.replaceAll(' × ', '×').replace(/\u00a0.*$/u, '');
+  return size.replaceAll(' × ', '×').replace(/(?<=\d) \w+$/u, '');
 }
 
 /** An edit that does not change a card redraws nothing. */

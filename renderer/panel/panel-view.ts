@@ -135,6 +135,7 @@ export interface PanelActs {
   readonly backToHouse: () => void;
   readonly sendToHouse: () => void;
   readonly forWholeJob: () => void;
+  readonly alwaysForTank: () => void;
   readonly clientAsked: (asked: boolean) => void;
   readonly writeNote: (text: string) => void;
   /** Works the cures of the check in the panel, then tells them; returns what calls it off. */

@@ -61,6 +61,9 @@ function CellWorking({ view, acts, showsRule, showRule }: CellParts) {
           <Button title="This value for all sizes of the job" onClick={acts.forWholeJob}>
             {actNames.wholeJob}
           </Button>
+          <Button title="This value for its tank in every job" onClick={acts.alwaysForTank}>
+            {actNames.alwaysForTank}
+          </Button>
         </Buttons>
       )}
       <WorkingPart putIn={view.putIn} sources={view.sources} stepDown={acts.stepDown} />

@@ -3,9 +3,6 @@ import { fromBase, lookOf, unitOf, unitsLike } from './unit.ts';
 import { isLargerScale, usUnitFor, type UnitSystem } from './unit-systems.ts';
 import { writeFigure, writeWithUnit, type WriteOptions } from './write-figure.ts';
 
-/** How a workshop writes days: `2027-05-12`, `12 May 2027` or `May 12, 2027`. */
-export type DateOrder = 'ymd' | 'dmy' | 'mdy';
-
 /** How figures are shown: the system of units with its exceptions by kind, the decimal sign, the currency. */
 export interface Display extends WriteOptions {
   /** Left out: metric. */
@@ -14,10 +11,15 @@ export interface Display extends WriteOptions {
   readonly unitsShown: Readonly<Record<string, string>>;
   readonly currency: string;
   /** Left out: year first. */
-  readonly dateOrder?: DateOrder;
+  readonly dateOrder?: 'ymd' | 'dmy' | 'mdy';
 }
 
 export const plainDisplay: Display = { unitsShown: {}, currency: 'cr', moneyDecimals: 2 };
+
+/** The same display with every figure in the unit of its own line, as data is written. */
+export function inOwnUnits(display: Display): Display {
+  return { ...display, units: 'metric', unitsShown: {}, fractions: false };
+}
 
 /** The unit that a line's figures are shown in: the workshop's system, unless it has an exception for the kind. */
 export function shownUnit(unit: string, display: Display): string {

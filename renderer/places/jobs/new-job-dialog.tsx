@@ -24,12 +24,13 @@ const fields: readonly (readonly [keyof Omit<Wishes, 'recipe'>, string, string])
 
 /** Creates a job from a client's first message. */
 export function NewJobDialog({ api, close }: SheetParts) {
-  const { records, today } = contextNow(api);
+  const context = contextNow(api);
+  const { records } = context;
   const recipes = [...records.recipe.values()].map(({ id, title }) => ({ value: id, label: `${id} ${title}` }));
   const [wishes, setWishes] = useState<Wishes>({ ...noWishes, recipe: recipes[0]?.value ?? '' });
   const [wrong, setWrong] = useState<string>();
   const make = () => {
-    const typed = typedJob(records, wishes, today);
+    const typed = typedJob(records, wishes, context);
     const refused = typed.ok ? api.doAct('newJob', typed.value, (change) => openMade(api, change)) : typed.fault;
     setWrong(refused);
     return refused === undefined;
@@ -47,6 +48,7 @@ export function NewJobDialog({ api, close }: SheetParts) {
               text={wishes[key]}
               typing={(text) => change({ [key]: text })}
               enter={enter}
+              {...(key === 'handover' && { days: context })}
             />
           ))}
           <ChoiceField

@@ -17,6 +17,8 @@ import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
+import type { LineMark } from '#shared-calc/recipe/family-marks.ts';
+import family from './family-part.module.css';
 import css from './recipe-place.module.css';
 import { Button } from '#renderer/kit/button.tsx';
 
@@ -35,6 +37,7 @@ interface ListParts {
 /** All lines of the recipe by section: name, rule or figure, and its value on the reference size. */
 export function RecipeList({ store, editing }: ListParts) {
   const tank = store.tank.value?.id ?? '';
+  const marks = new Map(store.marks.value.map((mark) => [mark.line, mark]));
   const sections = Map.groupBy(store.listed.value, ({ line }) => line.section);
   return (
     <div class={css['recipeLines']}>
@@ -47,7 +50,11 @@ export function RecipeList({ store, editing }: ListParts) {
         keyOf={({ line }) => line.id}
         mark={({ line }) => (store.chosen.value === line.name ? 'here' : undefined)}
         columns={[
-          { head: 'Line', names: true, cell: ({ line, label }) => <LineName line={line} label={label} /> },
+          {
+            head: 'Line',
+            names: true,
+            cell: ({ line, label }) => <LineName line={line} label={label} mark={marks.get(line.id)} />,
+          },
           {
             head: 'Figure or rule of the house',
             cell: (face) => <RuleCell face={face} store={store} editing={editing} />,
@@ -85,10 +92,11 @@ function isMarked({ role, source }: Line): boolean {
   return role === 'given' || source !== undefined;
 }
 
-function LineName({ line, label }: Pick<LineFace, 'line' | 'label'>) {
+function LineName({ line, label, mark }: Pick<LineFace, 'line' | 'label'> & { readonly mark: LineMark | undefined }) {
   return (
     <span class={line.inset ? css['inset'] : undefined}>
       {label} <code>{line.name}</code>
+      {mark && <span class={family['departs']}>{mark.moved.length > 0 ? `${mark.is}, compare` : mark.is}</span>}
     </span>
   );
 }

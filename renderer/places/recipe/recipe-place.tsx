@@ -1,5 +1,5 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
-import { signal } from '@preact/signals';
+import { signal, type Signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
@@ -7,6 +7,10 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
+import type { Recipe } from '#shared-calc/records/records.ts';
+import { DifferencesDialog } from './differences-dialog.tsx';
+import type { FamilyAsk } from './family-part.tsx';
+import { ForkDialog } from './fork-dialog.tsx';
 import { FindReplace } from './find-replace.tsx';
 import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
@@ -20,17 +24,12 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
   const replacing = signal(false);
+  const family = signal<FamilyAsk | undefined>(undefined);
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
     const recipe = store.recipe.value;
-    if (!recipe)
-      return {
-        about: '',
-        aside: '',
-        acts: [],
-        work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
-      };
+    if (!recipe) return noRecipe;
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
@@ -38,12 +37,13 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
       work: (
         <>
           <RecipeList store={store} editing={editing} />
+          <FamilyDialogs book={book} store={store} recipe={recipe} asked={family} />
           {replacing.value && <FindReplace book={book} recipe={recipe.id} close={() => (replacing.value = false)} />}
         </>
       ),
       sidePanel:
         store.chosen.value === undefined ? (
-          <RecipePanel book={book} store={store} />
+          <RecipePanel book={book} store={store} family={family} />
         ) : (
           <LinePanel
             key={store.faces.value.of(store.chosen.value)?.line.id}
@@ -68,6 +68,26 @@ function findLine(store: RecipeStore): NonNullable<PlaceView['find']> {
       return found !== undefined;
     },
   };
+}
+
+const noRecipe: PlaceView = {
+  about: '',
+  aside: '',
+  acts: [],
+  work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
+};
+
+interface DialogParts extends Pick<PageStore, 'book'> {
+  readonly store: RecipeStore;
+  readonly recipe: Recipe;
+  readonly asked: Signal<FamilyAsk | undefined>;
+}
+
+function FamilyDialogs({ book, store, recipe, asked }: DialogParts) {
+  const close = () => (asked.value = undefined);
+  if (asked.value === 'fork') return <ForkDialog book={book} parent={recipe} close={close} />;
+  if (asked.value === undefined) return null;
+  return <DifferencesDialog book={book} recipe={recipe} tank={store.tank.value?.id} close={close} />;
 }
 
 /** After a dialog the keyboard is on the line that was edited, unless something else has it. */
