@@ -3,6 +3,7 @@ import type { HeadView } from '#renderer/bench/view-model.ts';
 import { sectionOf } from '#renderer/drawing/section-of.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { sizeOfColumn } from '#shared-calc/bench/size-of-column.ts';
+import { showsInches } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { BenchSource } from './bench-source.ts';
@@ -25,7 +26,10 @@ export function headView(
     kit: typeof chosen === 'string' ? chosen : '',
     kits: (kit?.options ?? []).map((value) => ({ value, label: `${capital(value)} kit` })),
     count,
-    section: sectionOf(faces.lines, tank.shape, ({ name }) => bench?.box(key, name).value),
+    section: {
+      ...sectionOf(faces.lines, tank.shape, ({ name }) => bench?.box(key, name).value),
+      ...(showsInches(faces.display) && { inches: true }),
+    },
     issued: source.issued !== undefined,
     ...recipeOf(column, source),
   };

@@ -1,4 +1,5 @@
 import { tankShapes } from '#shared-calc/fields/tank.ts';
+import { showsInches } from '#shared-calc/quantity/shown-unit.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { sizeWords } from '#shared-calc/recipe/size-words.ts';
 import { typedSides } from '#shared-calc/recipe/tank-figures.ts';
@@ -22,6 +23,8 @@ export interface QuoteSize {
   readonly inside: string;
   /** `900 × 445 × 600 mm inside` */
   readonly says: string;
+  /** Its drawing is read in inches. */
+  readonly inches: boolean;
   readonly kit: string;
   readonly count: number;
   /** The title of its recipe, where it is not that of the job. */
@@ -45,6 +48,7 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
       shape: String(chosen('tankShape') ?? tank.shape),
       inside: says.replace(/ inside$/, ''),
       says,
+      inches: showsInches(displayOf(body.workshop)),
       kit: String(chosen('kit') ?? ''),
       count,
       ...(recipe && recipe.id !== body.recipe.id && { builtAs: recipe.title }),

@@ -44,6 +44,11 @@ function asChosen(chosen: string, unit: string, kind: FigureKind): string {
   return allowed.includes(chosen) && allowed.includes(unit) ? chosen : unit;
 }
 
+/** Whether small lengths are shown in inches. */
+export function showsInches(display: Display): boolean {
+  return shownUnit('mm', display) === 'in';
+}
+
 /** A pound or a gallon of which a quarter is not reached is said in ounces. */
 const smaller: Readonly<Record<string, string>> = { gal: 'fl_oz', lb: 'oz' };
 

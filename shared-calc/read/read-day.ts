@@ -19,12 +19,9 @@ export interface DayReading {
 export function readDay(text: string, name: string, reading: DayReading = {}): Result<Day, EntryFault> {
   const tidy = text.trim().replaceAll(/\s+/g, ' ');
   const { today, display: { dateOrder = 'ymd' } = {} } = reading;
-  const near = today === undefined ? undefined : nearWords(tidy.toLowerCase(), today);
+  const near = nearWords(tidy.toLowerCase(), today);
   if (near !== undefined) return ok(near);
   if (tidy === '') return failed({ kind: 'empty', name, wants: 'day' });
-  const day = parseDay(tidy);
-  if (day.ok) return day;
-  if (day.fault.why === 'no such day') return failed({ kind: 'no-such-day', name, text: tidy });
   const parts = inWords(tidy) ?? inFigures(tidy, dateOrder);
   const days = [...new Set(parts.flatMap((each) => dayOf(each, reading)))];
   const [only] = days;
@@ -33,7 +30,8 @@ export function readDay(text: string, name: string, reading: DayReading = {}): R
   return failed({ kind: 'two-readings', name, text: tidy, readings: days.map((each) => writeDay(each, dateOrder)) });
 }
 
-function nearWords(word: string, today: Day): Day | undefined {
+function nearWords(word: string, today: Day | undefined): Day | undefined {
+  if (today === undefined) return undefined;
   const away = { today: 0, tomorrow: 1, yesterday: -1 }[word];
   return away === undefined ? undefined : addDays(today, away);
 }
@@ -123,7 +121,8 @@ interface NoDay {
 }
 
 function faultOf(text: string, name: string, { parts, today, dateOrder }: NoDay): EntryFault {
-  if (parts.length === 1 && today !== undefined) return { kind: 'no-such-day', name, text };
+  if (parts.length === 1 && (today !== undefined || parts[0]?.year !== undefined))
+    return { kind: 'no-such-day', name, text };
   const like = today === undefined ? undefined : writeDay(today, dateOrder);
   return { kind: 'not-a-day', name, text, ...(like !== undefined && { like }) };
 }
