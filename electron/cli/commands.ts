@@ -13,6 +13,7 @@ import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
 import { houseCommands } from './commands/house.ts';
 import { recipeCommands } from './commands/recipe.ts';
+import { recipeNewCommand } from './commands/recipe-new.ts';
 import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
@@ -43,6 +44,7 @@ const all: readonly Command[] = [
   ...jobCommands,
   ...houseCommands,
   ...recipeCommands,
+  recipeNewCommand,
   actsCommand,
   actCommand,
   prepareCommand,

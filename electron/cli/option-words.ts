@@ -17,6 +17,8 @@ const readings = '"21 degC"';
 /** Options by name; one that means another thing for a command stands under `COMMAND OPTION`. */
 const words: Readonly<Record<string, OptionWords>> = {
   active: takes('yes', 'whether the animals are active'),
+  'recipe new title': takes('"Dry planted"', 'what the recipe is called'),
+  answers: takes('JSON', 'layers, depths, mix and fittings; - reads them from standard input'),
   'recipe fork title': takes('"Dry planted"', 'what the recipe is called; as its parent if left out'),
   'recipe fork animals': takes('A3', 'the kind of animal that it is for'),
   'recipe fork tanks': takes('T01,T02', 'the tanks that it is for'),

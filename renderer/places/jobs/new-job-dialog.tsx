@@ -5,6 +5,9 @@ import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { headingOf } from '#shared-calc/fields/record-fields.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
+import { PickTanks } from './pick-tanks.tsx';
+import { sizeWords } from '#shared-calc/jobs/job-sheet.ts';
+import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import { typedJob, noWishes, type Wishes } from './asked-job.ts';
 
 interface SheetParts {
@@ -35,6 +38,7 @@ export function NewJobDialog({ api, close }: SheetParts) {
     setWrong(refused);
     return refused === undefined;
   };
+  const picked = readSizes(wishes.sizes, records);
   const change = (some: Partial<Wishes>) => setWishes({ ...wishes, ...some });
   return (
     <AskDialog title="New job" does="Make the job" run={make} wrong={wrong} close={close}>
@@ -56,6 +60,11 @@ export function NewJobDialog({ api, close }: SheetParts) {
             value={wishes.recipe}
             options={recipes}
             choose={(recipe) => change({ recipe })}
+          />
+          <PickTanks
+            tanks={[...records.tank.values()]}
+            sizes={picked.ok ? picked.value : []}
+            put={(wanted) => change({ sizes: wanted.map(sizeWords).join(', ') })}
           />
         </Fields>
       )}

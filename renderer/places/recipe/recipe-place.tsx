@@ -12,6 +12,7 @@ import { DifferencesDialog } from './differences-dialog.tsx';
 import type { FamilyAsk } from './family-part.tsx';
 import { ForkDialog } from './fork-dialog.tsx';
 import { FindReplace } from './find-replace.tsx';
+import { lineHands } from './line-hands.ts';
 import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
 import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
@@ -24,6 +25,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
   const replacing = signal(false);
+  const hands = lineHands(book, store, editing);
   const family = signal<FamilyAsk | undefined>(undefined);
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
@@ -36,7 +38,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
       acts: actsOf(book, store, { editing, replacing }),
       work: (
         <>
-          <RecipeList store={store} editing={editing} />
+          <RecipeList store={store} editing={editing} hands={hands} />
           <FamilyDialogs book={book} store={store} recipe={recipe} asked={family} />
           {replacing.value && <FindReplace book={book} recipe={recipe.id} close={() => (replacing.value = false)} />}
         </>

@@ -52,6 +52,7 @@ const readIn: Readonly<Record<string, string>> = {
   'house drop': 'said-of-sold',
   'house changes': 'said-of-sold',
   'house answer': 'said-of-sold',
+  'recipe new': 'commands/recipe',
   acts: 'said-of-books',
   act: 'said-of-books',
   prepare: 'said-of-plans',
