@@ -25,6 +25,8 @@ export interface FieldEntryParts<K extends RecordKind> {
   readonly hint?: string;
   /** Replaces the records that the field can refer to, if the view offers fewer or in another order. */
   readonly options?: readonly Option[];
+  /** Replaces the field's own name, where its record is what is asked. */
+  readonly label?: string;
   /** What the field belongs to, for screen readers, where several of one name stand together. */
   readonly of?: string;
 }
@@ -32,7 +34,7 @@ export interface FieldEntryParts<K extends RecordKind> {
 /** An input for one field of a record, built from the field's own description. */
 export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
   const { kind, record, field: key, context, put } = parts;
-  const field = fieldOf(kind, key);
+  const field = namedField(fieldOf(kind, key), parts.label);
   if (!field) return null;
   const settle = (text: string) => {
     const to = editField({ kind, record, key, text }, context);
@@ -51,6 +53,10 @@ export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
   const hints = [inUnit, hint].filter((each) => each !== undefined).join('; ');
   const beside = withoutUndefined({ hint: hints === '' ? undefined : hints, of: parts.of });
   return <EntryOf {...{ field, context, settle, beside, options, value }} {...(asTyped && { asTyped })} />;
+}
+
+function namedField(field: Field | undefined, label: string | undefined): Field | undefined {
+  return field && label !== undefined ? { ...field, heading: label } : field;
 }
 
 interface EntryParts {

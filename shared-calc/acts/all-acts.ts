@@ -111,6 +111,7 @@ const acts = {
   removeQuoteLine: quoteLines.removeQuoteLine,
   newPack: prices.newPack,
   putPrice: prices.putPrice,
+  confirmPrices: prices.confirmPrices,
   raisePrices,
   takePriceList,
   startTub: tubs.startTub,

@@ -10,6 +10,7 @@ export const actNames = {
   cancel: 'Cancel',
   close: 'Close',
   compare: 'Compare',
+  confirmPrices: 'Confirm',
   copy: 'Copy',
   copyJob: 'Copy as a new job',
   copyRecipe: 'Copy the recipe',

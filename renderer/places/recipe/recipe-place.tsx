@@ -1,3 +1,4 @@
+import { Button } from '#renderer/kit/button.tsx';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
@@ -31,7 +32,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
     const recipe = store.recipe.value;
-    if (!recipe) return noRecipe;
+    if (!recipe) return noRecipe(book);
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
@@ -72,12 +73,24 @@ function findLine(store: RecipeStore): NonNullable<PlaceView['find']> {
   };
 }
 
-const noRecipe: PlaceView = {
-  about: '',
-  aside: '',
-  acts: [],
-  work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
-};
+/** Answers to questions make a whole recipe; an empty one is filled line by line. */
+const firstRecipe = { id: 'H1', title: 'House recipe', note: '' };
+
+function noRecipe(book: PageStore['book']): PlaceView {
+  return {
+    about: '',
+    aside: '',
+    acts: [],
+    work: (
+      <EmptyNote>
+        There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
+        <Button look="plain" onClick={() => void book.doAct('put', { kind: 'recipe', record: firstRecipe })}>
+          Begin an empty recipe
+        </Button>
+      </EmptyNote>
+    ),
+  };
+}
 
 interface DialogParts extends Pick<PageStore, 'book'> {
   readonly store: RecipeStore;
