@@ -4,7 +4,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { writeRoute } from './place-route.ts';
 
 /** The link to the very cell where a missing figure is given. */
-export function lackRoute(missing: Missing, records: Pick<Records, 'line'>, jobs: readonly string[]): string {
+export function lackRoute(missing: Missing, records: Pick<Records, 'line'>, jobs: readonly string[] = []): string {
   const { what, of, kind } = missing;
   if (what === 'price') return writeRoute('prices', ...jobs, of);
   if (what === 'measure') return measureRoute(missing, records, jobs);
