@@ -20,6 +20,7 @@ import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
 import { priceListCommands } from './commands/price-lists.ts';
+import { missingCommand } from './commands/prices-missing.ts';
 import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
@@ -63,6 +64,7 @@ const all: readonly Command[] = [
   importPricesCommand,
   ...priceListCommands,
   ...pricesCommands,
+  missingCommand,
   startCommand,
   completionCommand(() => all),
 ];

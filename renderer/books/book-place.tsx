@@ -31,8 +31,8 @@ export interface BookPlaceParts<Row extends BookRow> {
   readonly acts?: readonly PlaceAct[];
   /** Shown over the grid: links to other views, and open dialogs. */
   readonly above?: () => ComponentChildren;
-  /** The side panel for the selected row. */
-  readonly sidePanel?: (row: Row, context: BookContext) => ComponentChildren;
+  /** The side panel for the selected row; `go` takes the keyboard to one of its cells. */
+  readonly sidePanel?: (row: Row, context: BookContext, go: (column: string) => void) => ComponentChildren;
   /** Shown instead of the grid while there is no row. */
   readonly whenEmpty?: string;
 }
@@ -65,13 +65,17 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
         <div class={css['work']}>
           {parts.above?.()}
           <HiddenRows arranged={arranged} showAll={view.showAll} />
-          <BookSheetView parts={parts} acts={acts} grid={grid} arranged={arranged} start={rest.at(-1)} />
+          <BookSheetView parts={parts} acts={acts} grid={grid} arranged={arranged} start={rest.slice(-2)} />
           <Filtering table={table} context={context} column={filtering} take={view.filter} />
           {rows.length === 0 && <NoRows says={whenEmpty} one={table.one} add={table.add && acts.add} />}
         </div>
       ),
       ...(parts.sidePanel && {
-        sidePanel: <RecordPanel one={table.one}>{row && parts.sidePanel(row, context)}</RecordPanel>,
+        sidePanel: (
+          <RecordPanel one={table.one}>
+            {row && parts.sidePanel(row, context, (column) => void grid.current?.go(row.id, column))}
+          </RecordPanel>
+        ),
       }),
       find: findView(table, rows, (found) => {
         // What is sought comes out from under the filter.
@@ -233,8 +237,8 @@ interface SheetParts<Row extends BookRow> {
   readonly acts: BookGridActs;
   readonly grid: Grid<Row>;
   readonly arranged: Signal<Arranged<Row> | undefined>;
-  /** The row that the link names. */
-  readonly start: string | undefined;
+  /** The row that the link names, or the row and the column. */
+  readonly start: readonly string[];
 }
 
 function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid, arranged, start }: SheetParts<Row>) {
@@ -253,7 +257,9 @@ function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid,
         made.show(next);
       });
     });
-    if (start === undefined || !made.go(start)) made.go(model.rows[0]?.key ?? '');
+    const [one = '', other] = start;
+    const isThere = (other !== undefined && made.go(one, other)) || made.go(other ?? one);
+    if (!isThere) made.go(model.rows[0]?.key ?? '');
     return () => {
       follow();
       arranged.value = undefined;

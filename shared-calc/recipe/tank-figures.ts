@@ -1,6 +1,6 @@
 import { keysOf } from '#shared-calc/fields/keys-of.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
-import type { Tank } from '#shared-calc/records/records.ts';
+import type { Line, Tank } from '#shared-calc/records/records.ts';
 import { typedIn } from '#shared-calc/records/typed-figure.ts';
 
 type Side = Exclude<keyof Tank & `${string}Mm`, never>;
@@ -53,3 +53,8 @@ export function tankFigures(tank: Tank): ReadonlyMap<UseName, string> {
 }
 
 const asDeepAsLong: ReadonlySet<string> = new Set(['hexagon', 'corner', 'cylinder']);
+
+/** The field of the tank book in which a line of a tank is measured; none for any other line. */
+export function tankFieldOf({ role, use }: Pick<Line, 'role' | 'use'>): Side | undefined {
+  return role === 'tank' ? keysOf(sideOf).flatMap((each) => (each === use ? [sideOf[each]] : []))[0] : undefined;
+}

@@ -16,10 +16,12 @@ interface TankPanelParts {
   readonly row: TankRow;
   readonly context: BookContext;
   readonly api: BookApi;
+  /** Takes the keyboard to a cell of the tank. */
+  readonly go: (column: string) => void;
 }
 
 /** A tank drawn from its own measurements, its outside size, its prices, and the jobs that use it. */
-export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelParts) {
+export function TankPanel({ row: { id, tank, pack }, context, api, go }: TankPanelParts) {
   return (
     <>
       <PanelHead
@@ -30,7 +32,7 @@ export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelPa
       <TankFacts tank={tank} context={context} />
       <section>
         <h3>Enter it by its outside size</h3>
-        <OutsideForm key={id} tank={tank} context={context} api={api} />
+        <OutsideForm key={id} tank={tank} context={context} api={api} go={go} />
       </section>
       <section>
         <h3>Prices</h3>

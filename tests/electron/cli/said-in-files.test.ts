@@ -79,6 +79,7 @@ const readIn: Readonly<Record<string, string>> = {
   'prices export': 'said-of-price-lists',
   'prices rise': 'said-of-prices',
   'prices touched': 'said-of-prices',
+  'prices missing': 'said-of-missing',
   start: '../start',
   completion: 'completion',
 };
