@@ -1,5 +1,4 @@
 import '#shared-calc/contract/no-code-from-text.ts';
-import { z } from 'zod';
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import type { DesktopDoor, DesktopFiles } from '#shared-calc/contract/desktop-door.ts';
@@ -75,7 +74,8 @@ const loopbackCarrier: Carrier = {
     const data: unknown = answer.ok ? JSON.parse(text) : { ok: false, fault: refusalOf(answer.status, text) };
     return data;
   },
-  listen: (listener) => listenTogether('/events', (data) => tell(listener, data)),
+  listen: (listener) =>
+    listenTogether('/events', (heard) => (heard.is === 'sent' ? tell(listener, heard.data) : listener(heard))),
 };
 
 /** The host gives its reason for rejecting a call as plain text. */
@@ -84,10 +84,8 @@ function refusalOf(status: number, says: string): Refusal {
   return { says: status === 403 ? ended : says.trim(), readAgain: false };
 }
 
-const Heard = z.union([News, z.strictObject({ is: z.enum(['away', 'back']) })]);
-
 /** Ignores messages that are not news. */
 function tell(listener: Listener, data: unknown): void {
-  const news = Heard.safeParse(data);
+  const news = News.safeParse(data);
   if (news.success) listener(news.data);
 }

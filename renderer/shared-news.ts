@@ -1,5 +1,6 @@
-/** Tells one page what the service sends; `away` and `back` say whether it answers. */
-export type Hear = (data: unknown) => void;
+/** What a tab hears: whether the service answers, or something that it sent. */
+export type Heard = { readonly is: 'away' | 'back' } | { readonly is: 'sent'; readonly data: unknown };
+type Hear = (heard: Heard) => void;
 
 const NAME = 'loamwright news';
 
@@ -9,13 +10,13 @@ const NAME = 'loamwright news';
  */
 export function listenTogether(address: string, hear: Hear): () => void {
   const channel = new BroadcastChannel(NAME);
-  channel.onmessage = ({ data }) => hear(data);
+  channel.onmessage = ({ data }: MessageEvent<Heard>) => hear(data);
   const closing = new AbortController();
   const listen = () =>
     new Promise<void>((done) => {
-      const stop = listenHere(address, (data) => {
-        hear(data);
-        channel.postMessage(data);
+      const stop = listenHere(address, (heard) => {
+        hear(heard);
+        channel.postMessage(heard);
       });
       closing.signal.addEventListener('abort', () => {
         stop();
@@ -40,6 +41,6 @@ function listenHere(address: string, hear: Hear): () => void {
     if (isAway) hear({ is: 'back' });
     isAway = false;
   };
-  source.onmessage = ({ data }) => hear(JSON.parse(String(data)));
+  source.onmessage = ({ data }) => hear({ is: 'sent', data: JSON.parse(String(data)) });
   return () => source.close();
 }

@@ -23,5 +23,12 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 3_000,
     license: true,
+    rolldownOptions: {
+      output: {
+        // Schemas that two chunks share are made before the page's own modules run: what forbids zod to make code from
+        // text goes with zod.
+        advancedChunks: { groups: [{ name: 'zod', test: /node_modules\/zod\/|no-code-from-text/ }] },
+      },
+    },
   },
 });

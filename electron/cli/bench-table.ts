@@ -11,7 +11,7 @@ import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
 import { benchCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { underFigures } from './cautions-answer.ts';
 import { checkNotes, placeNotes } from './order-checks.ts';
-import { atLeast, sayEachLack, sayPart } from '#shared-calc/papers/quote-part.ts';
+import { atLeast, sayEachLack, sayPart, type QuotePart } from '#shared-calc/papers/quote-part.ts';
 import { areHoursKnown, columnSums, partOf, type ColumnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
 import { surveyOf, type WorkedOrder } from './work-order.ts';
@@ -36,6 +36,10 @@ export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string 
     ...(notes.length > 0 ? ['', ...notes] : []),
     ...mindedNotes(worked, lines),
   ].join('\n');
+}
+
+function sayKnown(sum: string | number | null, part: QuotePart): string {
+  return sum === null ? 'not known yet' : atLeast(String(sum), part);
 }
 
 function lackNotes(key: string, sums: ColumnSums | undefined): readonly string[] {
@@ -115,7 +119,7 @@ function sumRows(columns: readonly ColumnSums[], currency: string): readonly (re
     name === 'hours' ? 'h' : currency,
     ...columns.map(({ sums }) => {
       if (!sums) return 'not known yet';
-      return name === 'hours' && areHoursKnown(sums) ? String(sums.hours) : atLeast(String(sums[name]), partOf(sums));
+      return name === 'hours' && areHoursKnown(sums) ? String(sums.hours) : sayKnown(sums[name], partOf(sums));
     }),
   ]);
   const lacks = columns.map(({ sums }) => (sums ? sayPart(partOf(sums)) : ''));

@@ -1,5 +1,5 @@
 import { knownSums } from '#shared-calc/bench/order-sums.ts';
-import { partData, type QuotePart } from '#shared-calc/papers/quote-part.ts';
+import { isTaxMissing, partData, type QuotePart } from '#shared-calc/papers/quote-part.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { WorkedOrder } from './work-order.ts';
@@ -7,7 +7,8 @@ import type { WorkedOrder } from './work-order.ts';
 interface SumTexts extends Partial<QuotePart> {
   readonly cost: string;
   readonly net: string;
-  readonly tax: string;
+  /** None while a tax is not given. */
+  readonly tax: string | null;
   readonly gross: string;
   readonly deposit: string;
   readonly hours: number;
@@ -32,7 +33,7 @@ export function columnSums(
     sums: {
       cost: money(costCoins),
       net: money(netCoins),
-      tax: money(grossCoins - netCoins),
+      tax: isTaxMissing(known.value) ? null : money(grossCoins - netCoins),
       gross: money(grossCoins),
       deposit: money(depositCoins),
       hours,

@@ -13,12 +13,14 @@ import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
 import { houseCommands } from './commands/house.ts';
 import { recipeCommands } from './commands/recipe.ts';
+import { recipeNewCommand } from './commands/recipe-new.ts';
 import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
 import { priceListCommands } from './commands/price-lists.ts';
+import { missingCommand } from './commands/prices-missing.ts';
 import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
@@ -43,6 +45,7 @@ const all: readonly Command[] = [
   ...jobCommands,
   ...houseCommands,
   ...recipeCommands,
+  recipeNewCommand,
   actsCommand,
   actCommand,
   prepareCommand,
@@ -61,6 +64,7 @@ const all: readonly Command[] = [
   importPricesCommand,
   ...priceListCommands,
   ...pricesCommands,
+  missingCommand,
   startCommand,
   completionCommand(() => all),
 ];

@@ -17,6 +17,8 @@ const readings = '"21 degC"';
 /** Options by name; one that means another thing for a command stands under `COMMAND OPTION`. */
 const words: Readonly<Record<string, OptionWords>> = {
   active: takes('yes', 'whether the animals are active'),
+  'recipe new title': takes('"Dry planted"', 'what the recipe is called'),
+  answers: takes('JSON', 'layers, depths, mix and fittings; - reads them from standard input'),
   'recipe fork title': takes('"Dry planted"', 'what the recipe is called; as its parent if left out'),
   'recipe fork animals': takes('A3', 'the kind of animal that it is for'),
   'recipe fork tanks': takes('T01,T02', 'the tanks that it is for'),
@@ -51,6 +53,7 @@ const words: Readonly<Record<string, OptionWords>> = {
   'tub start from': takes('K1', 'the tub they come from'),
   gauge: takes('"15 psi"', 'the pressure on the gauge'),
   got: takes('5.00', 'what was paid for it'),
+  guesses: flag('the demo’s prices stand in as guesses; no quote is issued with them'),
   handover: takes('2027-04-28', 'the day the tank is handed over'),
   high: takes(readings, 'the highest temperature that was read'),
   'high-humidity': takes('92', 'the highest humidity that was read, %'),

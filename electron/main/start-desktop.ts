@@ -9,6 +9,7 @@ import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 import { pageSchemes, servePage } from './page-scheme.ts';
 import { answerFileCalls, fileMenuOf, putMenu } from './put-menu.ts';
 import { refuseDownloads } from './own-downloads.ts';
+import { giveTextMenu } from './text-menu.ts';
 import { holdToPage, refusePermissions, pagePreferences } from './window-walls.ts';
 import { openFaultLog } from '#electron/host/fault-log.ts';
 import { today } from '#electron/service/today.ts';
@@ -24,6 +25,7 @@ export async function startDesktop(): Promise<void> {
   if (!app.requestSingleInstanceLock()) return app.quit();
   app.on('web-contents-created', (_event, contents) => {
     holdToPage(contents);
+    giveTextMenu(contents);
   });
   app.on('window-all-closed', () => app.quit());
   const requested = waitForFiles();

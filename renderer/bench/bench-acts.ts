@@ -29,6 +29,8 @@ export interface BenchActs {
   /** Moves a size to a place among the sizes, from 0 at the left. */
   readonly moveSize: (column: string, to: number) => void;
   readonly sendToHouse: (place: BoxPlace) => void;
+  /** Makes the cell's value hold for its tank in every job. */
+  readonly keepForTank: (place: BoxPlace) => string | undefined;
   /** Makes the cell's value, or `typed`, hold for the whole job. */
   readonly holdForJob: (place: BoxPlace, typed?: string) => string | undefined;
 }

@@ -23,7 +23,12 @@ function localActs(acts: BenchActs, at: CellKey, { source, closed }: BoxView): r
   return [
     { says: actNames.backToHouse, keys: 'Delete', run: () => acts.clear([at]) },
     { says: actNames.sendToHouse, run: () => acts.sendToHouse(at) },
-    ...(source === 'local' ? [{ says: actNames.wholeJob, run: () => void acts.holdForJob(at) }] : []),
+    ...(source === 'local'
+      ? [
+          { says: actNames.wholeJob, run: () => void acts.holdForJob(at) },
+          { says: actNames.alwaysForTank, run: () => void acts.keepForTank(at) },
+        ]
+      : []),
   ];
 }
 

@@ -48,7 +48,7 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
 
 /** `900×445×600`, short so that the name has room; the drawing's scale gives the unit. */
 function sizeInShort(size: string): string {
-  return size.replaceAll(' × ', '×').replace(/\u00a0.*$/u, '');
+  return size.replaceAll(' × ', '×').replace(/(?<=\d) \w+$/u, '');
 }
 
 /** An edit that does not change a card redraws nothing. */
@@ -144,14 +144,15 @@ function SizeActs({ head, state: { heads, acts } }: { readonly head: HeadView; r
 export function RecipeCard({ state }: { readonly state: HeadState }) {
   const { recipe } = state.heads.value;
   const { scale } = state.metrics.value;
+  const bar = state.heads.value.columns[0]?.section.inches ? { mm: 508, says: '20 in' } : { mm: 500, says: '500 mm' };
   return (
     <div class={css['recipe']}>
       <p>
         House recipe <b>{recipe.title}</b> {recipe.aside}
       </p>
       <p>
-        <span class={css['scale']} aria-hidden="true" style={{ width: `${500 * scale}px` }} />
-        500 mm, side on, front at left
+        <span class={css['scale']} aria-hidden="true" style={{ width: `${bar.mm * scale}px` }} />
+        {bar.says}, side on, front at left
       </p>
     </div>
   );

@@ -1,3 +1,4 @@
+import { Button } from '#renderer/kit/button.tsx';
 import { added, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { effect, signal, untracked, type Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
@@ -30,8 +31,8 @@ export interface BookPlaceParts<Row extends BookRow> {
   readonly acts?: readonly PlaceAct[];
   /** Shown over the grid: links to other views, and open dialogs. */
   readonly above?: () => ComponentChildren;
-  /** The side panel for the selected row. */
-  readonly sidePanel?: (row: Row, context: BookContext) => ComponentChildren;
+  /** The side panel for the selected row; `go` takes the keyboard to one of its cells. */
+  readonly sidePanel?: (row: Row, context: BookContext, go: (column: string) => void) => ComponentChildren;
   /** Shown instead of the grid while there is no row. */
   readonly whenEmpty?: string;
 }
@@ -64,17 +65,17 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
         <div class={css['work']}>
           {parts.above?.()}
           <HiddenRows arranged={arranged} showAll={view.showAll} />
-          <BookSheetView parts={parts} acts={acts} grid={grid} arranged={arranged} start={rest.at(-1)} />
+          <BookSheetView parts={parts} acts={acts} grid={grid} arranged={arranged} start={rest.slice(-2)} />
           <Filtering table={table} context={context} column={filtering} take={view.filter} />
-          {rows.length === 0 && (
-            <div class={css['noRows']}>
-              <EmptyNote>{whenEmpty}</EmptyNote>
-            </div>
-          )}
+          {rows.length === 0 && <NoRows says={whenEmpty} one={table.one} add={table.add && acts.add} />}
         </div>
       ),
       ...(parts.sidePanel && {
-        sidePanel: <RecordPanel one={table.one}>{row && parts.sidePanel(row, context)}</RecordPanel>,
+        sidePanel: (
+          <RecordPanel one={table.one}>
+            {row && parts.sidePanel(row, context, (column) => void grid.current?.go(row.id, column))}
+          </RecordPanel>
+        ),
       }),
       find: findView(table, rows, (found) => {
         // What is sought comes out from under the filter.
@@ -209,13 +210,35 @@ function findRow<Row extends BookRow>(
   );
 }
 
+interface NoRowsParts {
+  readonly says: string;
+  readonly one: string;
+  readonly add: (() => void) | undefined;
+}
+
+/** Instead of the rows of an empty book. */
+function NoRows({ says, one, add }: NoRowsParts) {
+  return (
+    <div class={css['noRows']}>
+      <EmptyNote>
+        {says}{' '}
+        {add && (
+          <Button look="plain" onClick={add}>
+            Add the first {one}
+          </Button>
+        )}
+      </EmptyNote>
+    </div>
+  );
+}
+
 interface SheetParts<Row extends BookRow> {
   readonly parts: BookPlaceParts<Row>;
   readonly acts: BookGridActs;
   readonly grid: Grid<Row>;
   readonly arranged: Signal<Arranged<Row> | undefined>;
-  /** The row that the link names. */
-  readonly start: string | undefined;
+  /** The row that the link names, or the row and the column. */
+  readonly start: readonly string[];
 }
 
 function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid, arranged, start }: SheetParts<Row>) {
@@ -234,7 +257,9 @@ function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid,
         made.show(next);
       });
     });
-    if (start === undefined || !made.go(start)) made.go(model.rows[0]?.key ?? '');
+    const [one = '', other] = start;
+    const isThere = (other !== undefined && made.go(one, other)) || made.go(other ?? one);
+    if (!isThere) made.go(model.rows[0]?.key ?? '');
     return () => {
       follow();
       arranged.value = undefined;

@@ -13,6 +13,7 @@ import { isOldPrice, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 import { Muted } from '#renderer/kit/muted.tsx';
 import { Unseen } from '#renderer/kit/unseen.tsx';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import css from './price-list.module.css';
 
 interface PriceListParts {
@@ -90,9 +91,9 @@ function Standing({ price, now, context }: StandingParts) {
 
 function NewPrice({ pack, of, context, api }: PriceListParts) {
   const [price, setPrice] = useState('');
-  const [from, setFrom] = useState(context.today);
+  const [from, setFrom] = useState(writeDay(context.today, context.display.dateOrder));
   const coins = price.trim() === '' ? undefined : said(readMoney(price, context.workshop));
-  const day = said(readDay(from, 'From', context.today));
+  const day = said(readDay(from, 'From', { ...context, nearest: true }));
   const set = () => {
     if (!coins?.ok || !day.ok) return;
     const { material, amount, supplier } = pack;
@@ -113,7 +114,7 @@ function NewPrice({ pack, of, context, api }: PriceListParts) {
           enter={set}
           wrong={faultOf(coins ?? ok(0))}
         />
-        <TextField label="from" of={of} text={from} typing={setFrom} enter={set} wrong={faultOf(day)} />
+        <TextField label="from" of={of} text={from} typing={setFrom} enter={set} wrong={faultOf(day)} days={context} />
       </Fields>
       <Buttons>
         <Button disabled={!coins?.ok || !day.ok} onClick={set}>

@@ -12,6 +12,7 @@ import {
   valueOf,
 } from '#shared-calc/records/field-text.ts';
 import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
+import { fieldAsTyped, typedIn } from '#shared-calc/records/typed-figure.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import type { BookContext } from './book-api.ts';
@@ -62,7 +63,9 @@ function fieldColumn<K extends RecordKind, Row extends BookRow>(
   const look = isFigure(field) ? 'figure' : 'words';
   const shown = (row: Row, say: typeof showField) => {
     const record = recordOf(row);
-    return isField(kind, record, key) ? say(field, valueOf(record, key), context) : '';
+    if (!isField(kind, record, key)) return '';
+    const value = valueOf(record, key);
+    return fieldAsTyped(field, typedIn(kind, record, key, value), context)?.figure ?? say(field, value, context);
   };
   return {
     key,

@@ -32,7 +32,7 @@ export function SectionDrawing({ figures, scale, of, labels = true }: Drawing) {
       viewBox={`${left} ${-top} ${size.width} ${size.height}`}
       style={{ '--mm': scale, '--w': size.width, '--h': size.height }}
       role="img"
-      aria-label={`${of} ${saySection(geometry)}`}
+      aria-label={`${of} ${saySection(geometry, figures.inches)}`}
     >
       <Air geometry={geometry} />
       {geometry.layers.map((layer) => (
@@ -209,9 +209,11 @@ function round(mm: number): number {
 }
 
 /** The drawing in words, for screen readers: `side on: drainage 40, water 30, ... millimetres, 3 lamps`. */
-function saySection(geometry: SectionGeometry): string {
+function saySection(geometry: SectionGeometry, inches = false): string {
   const layers = geometry.labels.map((label) => `${label.word} ${label.figure}`).join(', ');
   const count = geometry.lamps.length;
   const lamps = count === 0 ? 'no lamps' : count === 1 ? '1 lamp' : `${count} lamps`;
-  return layers === '' ? `side on: no layers known yet, ${lamps}` : `side on: ${layers} millimetres, ${lamps}`;
+  return layers === ''
+    ? `side on: no layers known yet, ${lamps}`
+    : `side on: ${layers} ${inches ? 'inches' : 'millimetres'}, ${lamps}`;
 }

@@ -28,4 +28,6 @@ export interface SectionFigures {
   readonly litter: number | undefined;
   readonly coverVent: number | undefined;
   readonly lamps: number | undefined;
+  /** The workshop reads depths in inches. */
+  readonly inches?: boolean;
 }

@@ -1,6 +1,7 @@
 import type { SectionFigures } from './section-figures.ts';
 import { lampRoom } from './section-shapes.ts';
 import type { Lamp, LabelWanted, Point, SectionGeometry, Stroke } from './section-shapes.ts';
+import { depthWords } from './depth-words.ts';
 import { stackOf } from './section-stack.ts';
 
 /** Slot between the top of the lip and the door, mm, if there is no front vent. */
@@ -140,8 +141,15 @@ function lampsOf(count: number, depth: number, height: number): readonly Lamp[] 
   }));
 }
 
-function damLabel({ damHeight, shape }: SectionFigures, depth: number): readonly LabelWanted[] {
+function damLabel({ damHeight, shape, inches = false }: SectionFigures, depth: number): readonly LabelWanted[] {
   if (damHeight === undefined) return [];
   const word = shape === 'cylinder' ? 'fill line' : 'dam';
-  return [{ word, figure: String(Math.round(damHeight)), at: { x: depth, y: damHeight }, tone: 'plain' }];
+  return [
+    {
+      word,
+      figure: depthWords(inches ? damHeight : Math.round(damHeight), { inches }),
+      at: { x: depth, y: damHeight },
+      tone: 'plain',
+    },
+  ];
 }

@@ -1,4 +1,5 @@
 import type { SectionFigures } from './section-figures.ts';
+import { depthWords } from './depth-words.ts';
 import type { LabelWanted, Layer, Point, Stroke } from './section-shapes.ts';
 
 interface Stack {
@@ -124,11 +125,15 @@ function labelsOf(figures: SectionFigures, levels: Levels, depth: number, over: 
   const inside = depth - Math.min(10, depth / 4);
   const clay = capping ? capping.top - capping.foot : 0;
   const all: readonly (LabelWanted & { readonly thick: number })[] = [
-    { thick: drainage, ...label('drainage', whole(drainage), { x: inside, y: drainage / 2 }) },
-    { thick: water, ...label('water', whole(water), { x: depth, y: water }), tone: 'water' },
-    { thick: clay, ...label('capping', whole(clay), { x: inside, y: (capping?.top ?? 0) - clay / 2 }) },
+    { thick: drainage, ...label('drainage', depthWords(drainage, figures), { x: inside, y: drainage / 2 }) },
+    { thick: water, ...label('water', depthWords(water, figures), { x: depth, y: water }), tone: 'water' },
+    { thick: clay, ...label('capping', depthWords(clay, figures), { x: inside, y: (capping?.top ?? 0) - clay / 2 }) },
     ...soilLabels(figures, levels, inside),
-    { thick: over, ...label('too high', whole(over), { x: inside, y: frontTop(levels) - over / 2 }), tone: 'wrong' },
+    {
+      thick: over,
+      ...label('too high', depthWords(over, figures), { x: inside, y: frontTop(levels) - over / 2 }),
+      tone: 'wrong',
+    },
   ];
   return all.flatMap(({ thick, ...wanted }) => (thick > 0 ? [wanted] : []));
 }
@@ -138,7 +143,7 @@ function soilLabels(figures: SectionFigures, { soil, litter = 0 }: Levels, insid
   if (!soil) return [];
   return [
     { thick: 1, ...label('soil', soilFigure(figures), { x: inside, y: mean(soil.foot, soil.back) }) },
-    { thick: litter, ...label('litter', whole(litter), { x: inside, y: soil.back + litter / 2 }) },
+    { thick: litter, ...label('litter', depthWords(litter, figures), { x: inside, y: soil.back + litter / 2 }) },
   ];
 }
 
@@ -152,9 +157,10 @@ function frontTop({ soil, capping, drainage }: Levels): number {
 }
 
 /** Front depth, and the depth at the back where the soil rises. */
-function soilFigure({ soilFront = 0, soilRise = 0 }: SectionFigures): string {
-  const front = whole(soilFront);
-  return soilRise === 0 ? front : `${front}\u2013${whole(soilFront + soilRise)}`;
+function soilFigure(figures: SectionFigures): string {
+  const { soilFront = 0, soilRise = 0 } = figures;
+  const front = depthWords(soilFront, figures);
+  return soilRise === 0 ? front : `${front}\u2013${depthWords(soilFront + soilRise, figures)}`;
 }
 
 type Ends = readonly [front: number, back: number];
@@ -175,9 +181,4 @@ function heightOf(outline: readonly Point[]): number {
 
 function mean(low: number, high: number): number {
   return (low + high) / 2;
-}
-
-/** Whole mm, half away from zero, as the bench shows them; an exact half mm is kept. */
-function whole(mm: number): string {
-  return String(Math.round(mm * 10) / 10).replace('-', '\u2212');
 }

@@ -23,13 +23,17 @@ function withCards({ place, rest }: Route): Route {
   return { place: 'cards', rest: rest.toSpliced(at, 1) };
 }
 
+const ofOneJob: readonly PlaceId[] = ['bench', 'quotes', 'needs'];
+
 /** The link with which a view that works on the open job shows another one; none for the other views. */
 export function routeWithJob({ place, rest }: Route, from: string | undefined, to: string): string | undefined {
   const [part] = rest.filter((each) => each !== from);
   const kept = part === undefined ? [] : [part];
   if (place === 'prepare' || place === 'cards' || place === 'jobs') return writeRoute(place, to, ...kept);
   if (place === 'quotes' && part === 'options') return writeRoute(place, part, to);
-  return place === 'bench' || place === 'quotes' || place === 'needs' ? writeRoute(place, to) : undefined;
+  // The prices of the whole workshop are of no job.
+  const isOfJob = place === 'prices' ? rest.length > 0 : ofOneJob.includes(place);
+  return isOfJob ? writeRoute(place, to) : undefined;
 }
 
 export function writeRoute(place: PlaceId, ...rest: readonly string[]): string {

@@ -31,6 +31,7 @@ const drawings: Readonly<Record<SignName, Drawing>> = {
   memory: { width: 1.5, dash: '2.2 1.6', d: 'M1.75 6a4.25 4.25 0 1 0 8.5 0a4.25 4.25 0 1 0-8.5 0z' },
   house: { width: 1.25, d: 'M1 6.25L6 1.75l5 4.5M2.5 5.5v5h7v-5' },
   unknown: { width: 1.25, dash: '2 1.4', d: 'M1 6a5 5 0 1 0 10 0a5 5 0 1 0-10 0zM5.5 5.5h1v1h-1z' },
+  done: { width: 1.75, d: 'M2 6.5l2.75 2.75L10 3.25' },
   more: { d: 'M1.5 5h2v2h-2zM5 5h2v2H5zM8.5 5h2v2h-2z' },
 };
 

@@ -22,6 +22,7 @@ export const signs = [
   'memory',
   'house',
   'unknown',
+  'done',
 ] as const;
 
 export type SignName = (typeof signs)[number];

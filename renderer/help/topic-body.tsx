@@ -64,6 +64,7 @@ function WordBody({ word, show }: Shown & { readonly word: Word }) {
 const inGrids: readonly string[] = [
   'bench',
   'recipe',
+  'prices',
   'tank-book',
   'material-book',
   'plant-book',

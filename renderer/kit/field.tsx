@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import css from './field.module.css';
+import { DayPicker, type Days } from './day-picker.tsx';
 import { Hint } from './note.tsx';
 import { Unseen } from '#renderer/kit/unseen.tsx';
 
@@ -14,6 +15,8 @@ interface Named {
   /** Small type below the field. */
   readonly hint?: string;
   readonly figure?: boolean;
+  /** The field is a day: a calendar can be picked from. */
+  readonly days?: Days;
 }
 
 interface TextFieldParts extends Named {
@@ -39,7 +42,8 @@ function Label({ id, label, of }: LabelParts) {
 }
 
 /** A text field with its label; reports every key press. */
-export function TextField({ label, of, unit, hint, figure, text, typing, wrong, enter }: TextFieldParts) {
+export function TextField(parts: TextFieldParts) {
+  const { label, of, unit, hint, figure, text, typing, wrong, enter, days } = parts;
   const id = useOwnId();
   return (
     <div class={css['field']}>
@@ -56,6 +60,7 @@ export function TextField({ label, of, unit, hint, figure, text, typing, wrong, 
           onKeyDown={(event) => event.key === 'Enter' && enter?.()}
         />
         {unit !== undefined && unit !== '' && <span class={css['unit']}>{unit}</span>}
+        {days && <DayPicker label={label} days={days} text={text} pick={typing} />}
       </span>
       <Below id={id} wrong={wrong} hint={hint} />
     </div>
@@ -75,9 +80,9 @@ interface SettledFieldParts extends Named {
 
 /** A text field that saves on Enter or on blur; Escape restores the stored text. */
 export function SettledField(parts: SettledFieldParts) {
-  const { label, of, unit, hint, figure, lines = false, longest = 2_000, list } = parts;
+  const { label, of, unit, hint, figure, lines = false, longest = 2_000, list, days } = parts;
   const id = useOwnId();
-  const { written, write, wrong, leave, back } = useWritten(parts);
+  const { written, write, wrong, leave, back, put } = useWritten(parts);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter' && !lines) leave();
     if (event.key === 'Escape') back();
@@ -103,6 +108,7 @@ export function SettledField(parts: SettledFieldParts) {
           <input {...field} list={list} onInput={(event) => write(event.currentTarget.value)} />
         )}
         {unit !== undefined && unit !== '' && <span class={css['unit']}>{unit}</span>}
+        {days && <DayPicker label={label} days={days} text={written} pick={put} />}
       </span>
       <Below id={id} wrong={wrong} hint={hint} />
     </div>
@@ -124,7 +130,11 @@ function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>
     back();
   }, [text]);
   const leave = () => setWrong(written === text ? undefined : settle(written));
-  return { written, write, wrong, leave, back };
+  const put = (picked: string) => {
+    write(picked);
+    setWrong(picked === text ? undefined : settle(picked));
+  };
+  return { written, write, wrong, leave, back, put };
 }
 
 interface ChoiceFieldParts extends Named {

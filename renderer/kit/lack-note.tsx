@@ -1,31 +1,38 @@
-import type { QuotePart } from '#shared-calc/papers/quote-part.ts';
-import { sayPart } from '#shared-calc/papers/quote-part.ts';
-import { sayMissingFigure } from '#shared-calc/buy/say-missing.ts';
 import { lackRoute } from '#renderer/frame/lack-route.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { countMissing, sayMissingFigure } from '#shared-calc/buy/say-missing.ts';
+import type { Missing } from '#shared-calc/buy/missing.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { Caution } from './caution.tsx';
 import { Link } from './link.tsx';
+import css from './lack-note.module.css';
 
-interface LackParts extends QuotePart {
-  readonly job?: string | undefined;
-  readonly records: Pick<Records, 'tank' | 'plant' | 'line'>;
+interface LackParts {
+  /** Guesses among them. */
+  readonly missing: readonly Missing[];
+  readonly jobs: readonly string[];
+  readonly records: Pick<Records, 'line'>;
 }
 
-/** What sums wait for, each figure with the way to where it is given; nothing under whole sums. */
-export function LackNote({ missing, guesses, job, records }: LackParts) {
-  if (missing.length === 0 && guesses.length === 0) return null;
+/** What sums wait for, with the way to where it is given, all prices in one list; nothing under whole sums. */
+export function LackNote({ missing, jobs, records }: LackParts) {
+  if (missing.length === 0) return null;
+  const prices = missing.filter(({ what }) => what === 'price');
+  const others = missing.filter(({ what }) => what !== 'price');
   return (
     <Caution role="status">
-      <p>{sayPart({ missing, guesses })}. What is not known counts as nothing here.</p>
-      <ul>
-        {missing.map((each) => (
-          <li key={`${each.what} ${each.of} ${each.label}`}>
-            <Link href={lackRoute(each, records, job)}>{sayMissingFigure(each)}</Link>
+      <p>{countMissing(missing)}: what is not known counts as nothing here.</p>
+      <ul class={css['list']}>
+        {prices.length > 0 && (
+          <li>
+            <Link href={writeRoute('prices', ...jobs)}>
+              {prices.length === 1 ? '1 price' : `${prices.length} prices`}, in one list
+            </Link>
           </li>
-        ))}
-        {guesses.map(({ of, label }) => (
-          <li key={of}>
-            <Link href={lackRoute({ what: 'price', of, label }, records, job)}>price of {label}, a guess</Link>
+        )}
+        {others.map((each) => (
+          <li key={`${each.what} ${each.of} ${each.label}`}>
+            <Link href={lackRoute(each, records, jobs)}>{sayMissingFigure(each)}</Link>
           </li>
         ))}
       </ul>

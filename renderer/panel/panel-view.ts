@@ -36,6 +36,7 @@ export interface PutInView {
 
 export interface SourceView {
   readonly name: string;
+  readonly label: string;
   readonly figure: string;
   /** `house rule, from the dam of T08`. */
   readonly from: string;
@@ -134,6 +135,7 @@ export interface PanelActs {
   readonly backToHouse: () => void;
   readonly sendToHouse: () => void;
   readonly forWholeJob: () => void;
+  readonly alwaysForTank: () => void;
   readonly clientAsked: (asked: boolean) => void;
   readonly writeNote: (text: string) => void;
   /** Works the cures of the check in the panel, then tells them; returns what calls it off. */

@@ -17,6 +17,7 @@ import { plantBookPlace } from './plant-book/plant-book-place.tsx';
 import { cardsPlace } from './prepare/cards-place.tsx';
 import { preparePlace } from './prepare/prepare-place.tsx';
 import { openPrepareState } from './prepare/prepare-state.ts';
+import { pricesPlace } from './prices/prices-place.tsx';
 import { quotesPlace } from './quotes/quotes-place.tsx';
 import { rateBookPlace } from './rate-book/rate-book-place.tsx';
 import { recipePlace } from './recipe/recipe-place.tsx';
@@ -38,6 +39,7 @@ export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: R
     jobs: jobsPlace(money),
     quotes: quotesPlace(money),
     run: runPlace(money),
+    prices: pricesPlace(money),
     orders: ordersPlace(money),
     store: storePlace(money),
     prepare: preparePlace(money, prepare),

@@ -5,10 +5,11 @@ import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { tankShapes } from '#shared-calc/fields/tank.ts';
 
 /** The section of a size from the figures that a quote was issued with. */
-export function frozenSection({ shape, figures, lines }: QuoteSize): SectionFigures {
+export function frozenSection({ shape, figures, lines, inches }: QuoteSize): SectionFigures {
   const tank = tankShapes.find((each) => each === shape) ?? 'rectangle';
-  return sectionOf(lines, tank, ({ name, unit }) => {
+  const section = sectionOf(lines, tank, ({ name, unit }) => {
     const value = figures[name];
     return typeof value === 'number' ? toBase(value, unitOf(unit)) : value;
   });
+  return { ...section, inches };
 }

@@ -36,7 +36,8 @@ export function DrawnSizes({ sizes }: { readonly sizes: readonly DrawnSize[] }) 
         ))}
       </div>
       <figcaption>
-        Side on, front at left, {drawn.length > 1 ? 'all to one scale' : 'drawn to scale'}. Depths in mm.
+        Side on, front at left, {drawn.length > 1 ? 'all to one scale' : 'drawn to scale'}. Depths in{' '}
+        {drawn[0]?.figures.inches ? 'inches' : 'mm'}.
       </figcaption>
     </figure>
   );

@@ -66,6 +66,7 @@ export function benchActs({ book, session, takeSize, choose, editHouse = atOnce 
         return editHouse({ act: 'sendToHouse', input }, () => doAct('sendToHouse', input));
       }),
     holdForJob: (place, text) => onJob((job) => doAct('holdForJob', { job, ...cellOf(place), text })),
+    keepForTank: (place) => onJob((job) => doAct('keepForTank', { job, ...cellOf(place) })),
     writeNote: (place, note) => void onJob((job) => doAct('noteCell', { job, ...cellOf(place), note })),
     sayWhoAsked: (place, by) => onJob((job) => doAct('sayWhoAsked', { job, ...cellOf(place), by })),
     takeTank: (tank, recipe) => onJob((job) => doAct('takeSize', { job, tank, recipe })),

@@ -1,10 +1,10 @@
 import type { FlagView, FootBox, FootId, FootRow } from '#renderer/bench/view-model.ts';
-import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
+import type { KnownSums, OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
-import { sayEachLack, sayPart, type QuotePart } from '#shared-calc/papers/quote-part.ts';
+import { isTaxMissing, sayEachLack, sayPartShort, type QuotePart } from '#shared-calc/papers/quote-part.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { ColumnScan, Loud } from './column-scan.ts';
 import type { LineFaces } from './line-faces.ts';
@@ -42,21 +42,32 @@ export function footBox(id: FootId, parts: FootParts): FootBox {
   if (id === 'flags') return flagsBox(called, scan);
   const sums = worked.sums(column);
   if (!sums.ok) return withoutSum(id, called, sums.fault, faces);
-  const { quote, missing, hoursKnown } = sums.value;
-  const isWhole = id === 'hours' ? hoursKnown : missing.length === 0;
-  const figure = sumFigure(id, quote, faces.display);
-  const flags = id === 'cost' ? costFlags(scan, sums.value) : atLeastFlag(isWhole);
+  if (id === 'tax' && isTaxMissing(sums.value)) return unknownSum(id, called);
+  return knownSum(id, sums.value, parts);
+}
+
+/** A sum, or as much of it as is known. */
+function knownSum(id: FootId, sums: KnownSums, { faces, called, scan }: FootParts): FootBox {
+  const isWhole = id === 'hours' ? sums.hoursKnown : sums.missing.length === 0;
+  const figure = sumFigure(id, sums.quote, faces.display);
+  const flags = id === 'cost' ? costFlags(scan, sums) : atLeastFlag(isWhole);
   const unit = id === 'hours' ? 'hours' : faces.display.currency;
   const said = `${isWhole ? '' : 'at least '}${figure} ${unit}`;
-  const lacks = id === 'cost' ? sayEachLack(sums.value) : [];
+  const lacks = id === 'cost' ? sayEachLack(sums) : [];
   const spoken = [labels[id], called, said, ...flags.map(({ says }) => says), ...lacks].join(', ');
   const plain = figure.replaceAll(faces.display.decimalComma ? '.' : ',', '');
   return { figure, flags, spoken, copied: isWhole ? plain : `at least ${plain}` };
 }
 
+/** A sum of which not even a part is known. */
+function unknownSum(id: FootId, called: string): FootBox {
+  const says = 'not known yet';
+  return { figure: '', flags: [waiting(says)], spoken: `${labels[id]}, ${called}, ${says}`, copied: '' };
+}
+
 /** Old prices, and what the cost waits for. */
 function costFlags(scan: ColumnScan, part: QuotePart): readonly FlagView[] {
-  const says = sayPart(part);
+  const says = sayPartShort(part);
   return [...flagsOf(scan, ['old']), ...(says === '' ? [] : [waiting(says)])];
 }
 

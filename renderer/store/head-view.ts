@@ -2,7 +2,8 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import type { HeadView } from '#renderer/bench/view-model.ts';
 import { sectionOf } from '#renderer/drawing/section-of.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { showValue } from '#shared-calc/quantity/shown-unit.ts';
+import { sizeOfColumn } from '#shared-calc/bench/size-of-column.ts';
+import { showsInches } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { BenchSource } from './bench-source.ts';
@@ -21,11 +22,14 @@ export function headView(
   return {
     key,
     label: calledOf(column),
-    size: bench ? sizeWords(bench, key, faces) : '',
+    size: bench ? sizeOfColumn(bench, key, faces.display).replace(/ inside$/, '') : '',
     kit: typeof chosen === 'string' ? chosen : '',
     kits: (kit?.options ?? []).map((value) => ({ value, label: `${capital(value)} kit` })),
     count,
-    section: sectionOf(faces.lines, tank.shape, ({ name }) => bench?.box(key, name).value),
+    section: {
+      ...sectionOf(faces.lines, tank.shape, ({ name }) => bench?.box(key, name).value),
+      ...(showsInches(faces.display) && { inches: true }),
+    },
     issued: source.issued !== undefined,
     ...recipeOf(column, source),
   };
@@ -40,14 +44,4 @@ function recipeOf(
     ownRecipe: own === undefined ? '' : own,
     recipes: recipes.map(({ id, title }) => ({ value: id, label: `${id} ${title}` })),
   };
-}
-
-/** `900 × 445 × 600 mm` */
-function sizeWords(bench: Bench, column: string, faces: LineFaces): string {
-  const sides = (['insideLength', 'insideDepth', 'insideHeight'] as const).map((use) => faces.for(use));
-  const parts = sides.map((face) => {
-    const value = face && bench.box(column, face.line.name).value;
-    return typeof value === 'number' && face ? showValue(value, face.line.unit, faces.display) : '?';
-  });
-  return `${parts.join(' × ')}\u00a0${sides[0]?.unit ?? 'mm'}`;
 }

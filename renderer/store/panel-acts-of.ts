@@ -45,6 +45,7 @@ export function panelActs({ acts, chosen, steps, leave, go, cures }: Parts): Pan
     backToHouse: withPlace(acts.backToHouse),
     sendToHouse: withPlace(acts.sendToHouse),
     forWholeJob: withPlace((place) => acts.holdForJob(place)),
+    alwaysForTank: withPlace((place) => acts.keepForTank(place)),
     clientAsked: (asked) => withPlace((place) => acts.sayWhoAsked(place, asked ? 'client' : 'us'))(),
     writeNote: (note) => withPlace((place) => acts.writeNote(place, note))(),
     ...cures(here),

@@ -12,6 +12,7 @@ import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { BookStore } from './book-store.ts';
 import type { EditHouse } from './house-ask.ts';
 import type { Clock } from './clock.ts';
+import { lineMarks, type LineMark } from '#shared-calc/recipe/family-marks.ts';
 import { memo } from '#shared-calc/records/memo.ts';
 import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
@@ -24,6 +25,8 @@ export type FromFilter = 'all' | SourceMark | 'none';
 export interface RecipeStore {
   readonly recipe: ReadonlySignal<Recipe | undefined>;
   readonly lines: ReadonlySignal<readonly Line[]>;
+  /** What it changes, adds and leaves out of its parent. */
+  readonly marks: ReadonlySignal<readonly LineMark[]>;
   /** The tank its figures are computed for; `undefined` in a book without one. */
   readonly tank: ReadonlySignal<Tank | undefined>;
   readonly faces: ReadonlySignal<LineFaces>;
@@ -60,6 +63,7 @@ export function openRecipeStore({ book, clock, display, editHouse }: RecipeParts
   const records = book.records;
   const recipe = computed(() => records.value.recipe.get(wanted.value ?? '') ?? firstOf(records.value.recipe));
   const lines = computed(() => book.derived.value.lines(recipe.value?.id ?? ''));
+  const marks = computed(() => lineMarks(records.value, recipe.value?.id ?? ''));
   const tank = computed(() => records.value.tank.get(reference.value ?? '') ?? referenceTank(records.value));
   const faces = computed(() => facesMemo([lines.value, display.value], () => lineFaces(lines.value, display.value)));
   const listed = computed(() => faces.value.all.filter(({ line }) => isListed(line, from.value)));
@@ -78,6 +82,7 @@ export function openRecipeStore({ book, clock, display, editHouse }: RecipeParts
   return {
     recipe,
     lines,
+    marks,
     tank,
     faces,
     from,

@@ -37,6 +37,11 @@ export type Need =
   /** A recipe that inherits the line changes it. */
   | { readonly is: 'changed below'; readonly recipe: string };
 
+export interface LinesOfRecipe {
+  readonly recipe: string;
+  readonly lines: readonly { readonly line: string; readonly label: string }[];
+}
+
 /** A cell that refuses the text typed into it. */
 export interface RefusedCell {
   readonly line: string;
@@ -91,6 +96,11 @@ export type ActFault =
   /** A measurement of a tank cannot be set for the whole house. */
   | { readonly kind: 'tank-measure'; readonly line: string }
   | { readonly kind: 'code-taken'; readonly code: string }
+  | { readonly kind: 'no-lines-chosen'; readonly section?: string }
+  /** Lines to be taken read others that the recipe does not have. */
+  | ({ readonly kind: 'reads-others' } & LinesOfRecipe)
+  /** The recipe has lines of these names. */
+  | ({ readonly kind: 'names-clash' } & LinesOfRecipe)
   | { readonly kind: 'no-size-name'; readonly size: string }
   | { readonly kind: 'size-name-long'; readonly size: string; readonly letters: number; readonly most: number }
   | { readonly kind: 'size-name-taken'; readonly name: string }

@@ -9,9 +9,11 @@ import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
+import { replaceInRecipe } from './replace-in-recipe.ts';
 import * as recipes from './recipe-acts.ts';
 import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
+import { placeLine } from './place-line.ts';
 import { moveSize } from './size-order.ts';
 import * as batches from './batch-acts.ts';
 import * as keeps from './keep-acts.ts';
@@ -22,6 +24,8 @@ import { raisePrices } from './price-rise.ts';
 import * as quoteLines from './quote-line-acts.ts';
 import * as orders from './order-acts.ts';
 import { receiveOrder } from './receive-acts.ts';
+import { makeRecipe } from './make-recipe.ts';
+import * as severalLines from './several-lines.ts';
 import * as store from './store-acts.ts';
 import { takePriceList } from './take-price-list.ts';
 import * as tubs from './tub-acts.ts';
@@ -39,11 +43,16 @@ const acts = {
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,
   moveLine: recipes.moveLine,
+  placeLine,
   removeLine: recipes.removeLine,
   changeLine: recipes.changeLine,
   writeLine: recipes.writeLine,
   moveUse: recipes.moveUse,
+  replaceInRecipe,
   writeRecipe: recipes.writeRecipe,
+  makeRecipe,
+  removeLines: severalLines.removeLines,
+  takeLines: severalLines.takeLines,
   copyRecipe,
   forkRecipe: families.forkRecipe,
   takeFromParent: families.takeFromParent,
@@ -102,6 +111,7 @@ const acts = {
   removeQuoteLine: quoteLines.removeQuoteLine,
   newPack: prices.newPack,
   putPrice: prices.putPrice,
+  confirmPrices: prices.confirmPrices,
   raisePrices,
   takePriceList,
   startTub: tubs.startTub,

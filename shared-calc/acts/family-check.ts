@@ -34,7 +34,7 @@ export function recipesFault(before: Records, after: Records, recipe: string): A
 }
 
 /** The first fault that lines have and had not before. */
-export function faultBetween(before: readonly Line[], after: readonly Line[], name?: string): ActFault | undefined {
+function faultBetween(before: readonly Line[], after: readonly Line[], name?: string): ActFault | undefined {
   if (before === after) return undefined;
   const twice = twiceIn(after, ({ name: each }) => each);
   if (twice) return { kind: 'name-taken', name: twice[1].name };

@@ -1,6 +1,7 @@
 import { fieldsOf, recordFields } from '#shared-calc/fields/record-fields.ts';
 import type { CsvRow } from '#shared-calc/read/csv-rows.ts';
 import { added, type Added, updated } from '#shared-calc/records/change.ts';
+import { inOwnUnits } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { freshRecord, putField, type FieldFault } from '#shared-calc/records/edit-field.ts';
 import { parseField, type FieldContext } from '#shared-calc/records/field-text.ts';
@@ -58,7 +59,7 @@ export function listHeadings(kind: ListKind): {
  */
 export function importRecords(kind: ListKind, text: string, records: Records): ListImport<TakenRow> {
   const workshop = workshopOf(records);
-  const context = { records, workshop, display: { ...displayOf(workshop), unitsShown: {} } };
+  const context = { records, workshop, display: inOwnUnits(displayOf(workshop)) };
   const { needs, others } = listHeadings(kind);
   const { many } = recordLists[kind];
   return importList(text, {

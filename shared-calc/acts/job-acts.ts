@@ -112,6 +112,7 @@ export const setSizes = act<z.infer<typeof SetSizes>>({
 const WriteSurvey = z.strictObject({
   job: z.string(),
   survey: recordKinds.job.shape.survey.partial().optional().describe('The answers that are new; the others stay.'),
+  typed: recordKinds.job.shape.typed.describe('All figures of the survey that are kept as they were typed, by key.'),
   figures: z.array(z.strictObject({ line: z.string(), text: Text })).default([]),
   site: words.site,
   access: words.access,

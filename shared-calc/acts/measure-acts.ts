@@ -8,6 +8,9 @@ import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare
 import { readWatchLog } from '#shared-calc/prepare/watch-log.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { watchReport, type WatchBand } from '#shared-calc/prepare/watch.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { givenWords } from '#shared-calc/prepare/given-words.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { added, emptyChange, updated } from '#shared-calc/records/change.ts';
@@ -126,7 +129,7 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
   name: 'writeTook',
   says: 'Writes down what a job took of a line, for all its builds together.',
   input: WriteTook,
-  run: ({ records, today, job: jobOf }, { job: id, line: name, value, on = today }) => {
+  run: ({ records, today, display, job: jobOf }, { job: id, line: name, value, on = today }) => {
     const job = findJob(records, id);
     if (!job.ok) return job;
     const worked = jobOf(id);
@@ -139,12 +142,18 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
     if (value === null)
       return ok(before ? recordRemoved(`${label} not written down`, 'actual', before) : emptyChange(label));
     const { unit } = line;
-    const took = `${label} took ${value} ${unit}`;
+    const took = `${label} took ${tookWords(value, unit, display)}`;
     if (before) return ok(recordChanged(took, 'actual', { from: before, to: { ...before, value, unit, on } }));
     const record = { id: freeId(`${id}.${name}`, records.actual), job: id, line: name, value, unit, on, note: '' };
     return ok(recordAdded(took, 'actual', record));
   },
 });
+
+/** `13 gal`: an amount in the workshop's units; unrounded where it is in its own. */
+function tookWords(value: number, unit: string, display: Display): string {
+  if (shownUnit(unit, display) === unit) return `${value} ${unit}`;
+  return givenWords(toBase(value, unitOf(unit)), unit, display).replace('\u00a0', ' ');
+}
 
 /** What can be recorded of a job, by name: the lines of its recipe, and plants lost. */
 function tookLines(lines: readonly Line[]): ReadonlyMap<string, { readonly label: string; readonly unit: string }> {

@@ -33,7 +33,7 @@ const PlaceOrders = z.strictObject({
 
 export const placeOrders = act<z.infer<typeof PlaceOrders>>({
   name: 'placeOrders',
-  says: 'Places one order with each supplier for what jobs need, and keeps for them what the Store and open orders give. What has no supplier, or no season, is left out.',
+  says: 'Places one order with each supplier for what jobs need, and keeps for them what the Store and open orders give. What has no supplier, no price or no season is left out.',
   input: PlaceOrders,
   run: (derived, { jobs, suppliers, on: day, note: words, ...reason }) => {
     const then = onDay(derived, day);

@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { findPack, packId, usualSupplier, type PackAsked } from '#shared-calc/buy/pack-prices.ts';
+import { findPack, packId, packsOf, usualSupplier, type PackAsked } from '#shared-calc/buy/pack-prices.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import { dayFault } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import { added } from '#shared-calc/records/change.ts';
-import { recordKinds, type Pack, type Records } from '#shared-calc/records/records.ts';
+import { added, emptyChange, updated } from '#shared-calc/records/change.ts';
+import { recordKinds, type Pack, type PackPrice, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import { act } from './act.ts';
@@ -26,16 +26,16 @@ export const newPack = act<z.infer<typeof NewPack>>({
   name: 'newPack',
   says: 'Adds a size of pack that a supplier sells a material in.',
   input: NewPack,
-  run: ({ records }, asked) => {
-    const unit = unitOf(records, asked.material);
+  run: ({ records }, wanted) => {
+    const unit = unitOf(records, wanted.material);
     if (!unit.ok) return unit;
-    const pack = freshPack(records, asked);
+    const pack = freshPack(records, wanted);
     if (!pack.ok) return pack;
     const there = findPack(records, pack.value);
     if (there && there.supplier === pack.value.supplier)
-      return failed({ kind: 'pack-there', material: asked.material });
-    const label = `pack of ${cleanNoise(asked.amount)} ${unit.value} of ${asked.material}`;
-    return ok(recordAdded(label, 'pack', { ...pack.value, ...(asked.article && { article: asked.article }) }));
+      return failed({ kind: 'pack-there', material: wanted.material });
+    const label = `pack of ${cleanNoise(wanted.amount)} ${unit.value} of ${wanted.material}`;
+    return ok(recordAdded(label, 'pack', { ...pack.value, ...(wanted.article && { article: wanted.article }) }));
   },
 });
 
@@ -67,12 +67,41 @@ export const putPrice = act<z.infer<typeof PutPrice>>({
     const pack = made.value;
     const label = `${sayPack(pack)} at ${sayCoins(derived, priceCoins)} from ${from}`;
     const sameDay = [...records.packPrice.values()].find((price) => price.pack === pack.id && price.from === from);
-    if (sameDay) return ok(recordChanged(label, 'packPrice', { from: sameDay, to: { ...sameDay, priceCoins } }));
+    if (sameDay)
+      return ok(recordChanged(label, 'packPrice', { from: sameDay, to: { ...withoutGuess(sameDay), priceCoins } }));
     const id = freeId(`${pack.id}@${from}`, records.packPrice);
     const price = added('packPrice', { id, pack: pack.id, from, priceCoins });
     return ok(recordsAdded(label, known ? [price] : [added('pack', pack), price]));
   },
 });
+
+const ConfirmPrices = z.strictObject({
+  materials: z.array(z.string()).min(1).describe('Materials, tanks or plants of which a price is a guess.'),
+});
+
+export const confirmPrices = act<z.infer<typeof ConfirmPrices>>({
+  name: 'confirmPrices',
+  says: 'Takes guessed prices as asked of the supplier, so that they may stand in a quote.',
+  input: ConfirmPrices,
+  run: ({ records }, { materials }) => {
+    for (const material of materials) {
+      const unit = unitOf(records, material);
+      if (!unit.ok) return unit;
+    }
+    const packs = new Set(materials.flatMap((material) => packsOf(records, material).map(({ id }) => id)));
+    const guessed = [...records.packPrice.values()].filter(({ pack, guess }) => guess && packs.has(pack));
+    const label = materials.length === 1 ? `price of ${materials.join('')} asked` : `${materials.length} prices asked`;
+    return ok({
+      ...emptyChange(label),
+      updated: guessed.map((from) => updated('packPrice', from, withoutGuess(from))),
+    });
+  },
+});
+
+/** The price as one that a supplier was asked for. */
+function withoutGuess({ id, pack, from, priceCoins }: PackPrice): PackPrice {
+  return { id, pack, from, priceCoins };
+}
 
 function unitOf(records: Records, material: string): Result<string, ActFault> {
   const unit = unitOfGoods(material, records);

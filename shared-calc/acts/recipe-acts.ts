@@ -7,6 +7,9 @@ import { writtenElsewhere, valuesOver } from '#shared-calc/jobs/job-recipes.ts';
 import { linesOf, takenLineIds } from '#shared-calc/recipe/lines-of.ts';
 import { isSold } from '#shared-calc/jobs/sold-house.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
+import { nameOfLabel } from '#shared-calc/recipe/name-of-label.ts';
+import { noLines } from '#shared-calc/recipe/scope.ts';
+import { lineNameFault } from '#shared-calc/rule/line-name.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { lineIdIn, withDescendants } from '#shared-calc/recipe/family.ts';
 import { withLines } from '#shared-calc/recipe/write-lines.ts';
@@ -54,41 +57,69 @@ function lineAct<I extends { readonly line: string }>(parts: {
 const AddLine = z.strictObject({
   recipe: z.string(),
   after: z.string().optional().describe('The name of the line that it stands after; left out, it is the last.'),
+  role: recordKinds.line.shape.role.optional().describe('What it is; left out, a figure of the house.'),
+  label: z.string().optional().describe('Its name in words; its name in rules is made of it.'),
 });
 
-/** The new line gets its name, text and other fields in later edits. */
+/** The new line gets its text and other fields in later edits. */
 export const addLine = act<z.infer<typeof AddLine>>({
   name: 'addLine',
-  says: 'Adds an empty line to a house recipe, straight after another or at its end.',
+  says: 'Adds a line without a figure to a house recipe, straight after another or at its end.',
   input: AddLine,
-  run: ({ records }, { recipe, after }) => {
+  run: ({ records }, { recipe, ...line }) => {
     const found = findRecord(records, 'recipe', recipe);
-    return found.ok ? ok(lineAdded(records, recipe, after)) : found;
+    return found.ok ? ok(lineAdded(records, recipe, line)) : found;
   },
 });
 
-function lineAdded(records: Records, recipe: string, after: string | undefined): Change {
-  const lines = linesOf(records, recipe);
-  const at = lines.findIndex((line) => line.name === after);
-  const before = lines[at] ?? lines.at(-1);
-  const next = before && lines[lines.indexOf(before) + 1];
+/** What a line of a role is mostly given in, and called while it has no name in words. */
+const usual: Readonly<Record<Line['role'], { readonly unit: string; readonly called: string }>> = {
+  tank: { unit: 'mm', called: 'measure' },
+  given: { unit: 'mm', called: 'figure' },
+  worked: { unit: 'number', called: 'result' },
+  need: { unit: 'each', called: 'need' },
+  work: { unit: 'min', called: 'work' },
+  check: { unit: 'yes_no', called: 'check' },
+};
+
+type NewLine = Pick<z.infer<typeof AddLine>, 'after' | 'role' | 'label'>;
+
+function lineAdded(records: Records, recipe: string, { after, role = 'given', label: typed = '' }: NewLine): Change {
+  const { unit, called } = usual[role];
+  const label = typed.trim();
+  const { before, next } = placeAfter(linesOf(records, recipe), after);
   const taken = withDescendants(records, recipe).flatMap((each) => linesOf(records, each));
-  const name = freeId('new_line', new Set(taken.map((line) => line.name))).replaceAll('-', '_');
+  const name = freeName(label === '' ? called : label, taken);
   const record: Line = {
     id: freeId(`${recipe}.${name}`, takenLineIds(records, recipe)),
     recipe,
     order: sortKeyBetween(before?.order, next?.order),
     section: before?.section ?? 'Lines',
     name,
-    role: 'given',
-    unit: 'mm',
+    ...(label !== '' && { label }),
+    role,
+    unit,
     text: '',
     note: '',
     shownFirst: true,
     inset: false,
     perJob: false,
   };
-  return { ...emptyChange(`new line in ${recipe}`), added: [{ kind: 'line', record }] };
+  return {
+    ...emptyChange(label === '' ? `new line in ${recipe}` : `${inSentence(label)} added to ${recipe}`),
+    added: [{ kind: 'line', record }],
+  };
+}
+
+/** The lines that a new one stands between: behind the one that is named, or last. */
+function placeAfter(lines: readonly Line[], name: string | undefined) {
+  const before = lines.find((line) => line.name === name) ?? lines.at(-1);
+  return { before, next: before && lines[lines.indexOf(before) + 1] };
+}
+
+function freeName(label: string, lines: readonly Line[]): string {
+  const names = new Set(lines.map((line) => line.name));
+  return nameOfLabel(label, (each) => names.has(each) || lineNameFault(each, noLines.functions) !== undefined);
 }
 
 const RenameLine = z.strictObject({ line: LineId, name: z.string() });

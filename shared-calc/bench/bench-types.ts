@@ -8,6 +8,7 @@ import type { Rule } from '#shared-calc/rule/tree.ts';
 /** Where a cell's value comes from, or why it has none. */
 export type BoxState =
   | 'house'
+  | 'always for this tank'
   | Giver
   | 'job'
   | 'local'
@@ -34,6 +35,8 @@ export interface Box {
   readonly source: BoxSource;
   /** The figure or rule as it was written. */
   readonly text: string;
+  /** A person typed the text for this tank or job, so that it is shown as it stands. */
+  readonly typed?: true;
   /** The parsed rule, if the text is a rule. */
   readonly rule?: Rule;
   readonly state: BoxState;

@@ -1,7 +1,10 @@
 import type { BoxProblem, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { BoxSource } from '#shared-calc/recipe/column.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { isForTank } from '#shared-calc/recipe/whole-recipe.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import type { ResolvedText } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BenchInput } from './bench-input.ts';
 import type { Box, BoxCause, BoxCheck, BoxState } from './bench-types.ts';
@@ -19,16 +22,20 @@ interface Parts {
   readonly input: Pick<BenchInput, 'lines' | 'isOldPrice'>;
 }
 
+const fromNowhere: ResolvedText = { text: '', source: 'house' };
+
 /** One cell with its value, state, flags and cause. */
 export function boxOf(parts: Parts): Box {
   const { line, boxes, worked, ranges, input } = parts;
   const reading = boxes.readings.get(line.name) ?? { is: 'missing' as const };
-  const { text, source } = boxes.sources.get(line.name) ?? { text: '', source: 'house' as const };
+  const resolved = boxes.sources.get(line.name) ?? fromNowhere;
+  const { text, source } = resolved;
   const common = {
     line,
     column: boxes.input.key,
     source,
     text,
+    ...(isTyped(resolved) && { typed: true as const }),
     ...(reading.is === 'rule' && { rule: reading.rule }),
     ...(line.role === 'check' && { check: checkOf(parts) }),
   };
@@ -39,9 +46,19 @@ export function boxOf(parts: Parts): Box {
   const flags = flagsOf(line, [worked.value, ...endsOf(reading)], (material) =>
     input.isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
   );
-  const state = source === 'tank' ? 'house' : source;
+  const state = givenState(source, line);
   const range = isFixed(line) ? undefined : ranges().ranges.get(line.name);
   return { ...common, value: worked.value, state, flags, ...(range !== undefined && { range }) };
+}
+
+function givenState(source: BoxSource, line: Line): BoxState {
+  if (source === 'house' && isForTank(line)) return 'always for this tank';
+  return source === 'tank' ? 'house' : source;
+}
+
+/** What is written over for a size or a job is as it was typed. */
+function isTyped({ source, typed }: ResolvedText): boolean {
+  return typed === true || source === 'local' || source === 'job';
 }
 
 function checkOf({ line, worked, ranges, input }: Parts): BoxCheck {

@@ -69,12 +69,18 @@ interface Filling {
   readonly display: Display;
 }
 
-function fillSentence({ says = '' }: Line, lines: readonly Line[], { valueOf, display }: Filling): string {
+/** A sentence with a figure that is not known is not said: what it lacks is. */
+function fillSentence(line: Line, lines: readonly Line[], { valueOf, display }: Filling): string {
+  const { says = '' } = line;
+  const lacks = lines.filter(({ name }) => says.includes(`{${name}}`) && valueOf(name) === undefined);
+  if (lacks.length > 0) {
+    const names = lacks.map((each) => inSentence(lineLabel(each))).join(', ');
+    return `${lineLabel(line)}: ${names} not known yet.`;
+  }
   return says.replaceAll(/\{(\w+)\}/g, (braces, name: string) => {
-    const named = lines.find((line) => line.name === name);
+    const named = lines.find((each) => each.name === name);
     if (!named) return braces;
     const value = valueOf(name);
-    if (value === undefined) return `(${inSentence(lineLabel(named))} not known yet)`;
-    return showWithUnit(value, named.unit, display);
+    return value === undefined ? braces : showWithUnit(value, named.unit, display);
   });
 }

@@ -1,8 +1,8 @@
 import type { BoxContent } from '#shared-calc/engine/box-content.ts';
 import type { BoxWrite } from '#shared-calc/engine/open-grid.ts';
-import type { BoxSource, ColumnInput } from '#shared-calc/recipe/column.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { BoxReading, Ends } from '#shared-calc/recipe/read-box.ts';
-import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
+import { textResolver, type ResolvedText } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { readerFor } from './box-reader.ts';
 import { namedLines } from './column-lines.ts';
@@ -15,7 +15,7 @@ export interface ColumnBoxes {
   readonly job: ReadonlyMap<string, string>;
   readonly lines: readonly Line[];
   readonly readings: Map<string, BoxReading>;
-  readonly sources: Map<string, { readonly text: string; readonly source: BoxSource }>;
+  readonly sources: Map<string, ResolvedText>;
   readonly cycles: Cycles;
 }
 

@@ -30,3 +30,8 @@ export function missingPrices(needs: readonly Priced[]): readonly Missing[] {
 export function guessedPrices(needs: readonly Priced[]): readonly Guess[] {
   return needs.flatMap(({ material: of, label, guess = false }) => (guess ? [{ of, label }] : []));
 }
+
+/** Guesses as what keeps a quote from being issued. */
+export function guessesAsMissing(guesses: readonly Guess[]): readonly Missing[] {
+  return guesses.map(({ of, label }) => ({ what: 'price', of, label: `${label} (a guess)` }));
+}

@@ -26,7 +26,12 @@ export const placeGroups = [
     entries: [
       {
         title: 'Buying',
-        parts: [place('run', 'Shopping run', 'Run'), place('orders', 'Orders'), place('store', 'Store')],
+        parts: [
+          place('run', 'Shopping run', 'Run'),
+          place('prices', 'Missing prices', 'Prices'),
+          place('orders', 'Orders'),
+          place('store', 'Store'),
+        ],
       },
       alone('cultures', 'Cultures'),
     ],

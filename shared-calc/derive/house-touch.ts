@@ -2,7 +2,7 @@ import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { changesOf, withChange, worksOtherwise } from '#shared-calc/jobs/house-changes.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { partsOf, reworkQuote, type QuoteParts } from '#shared-calc/jobs/rework-quote.ts';
-import { bodyOf, soldRecipes } from '#shared-calc/jobs/sold-house.ts';
+import { bodyOf, holdsFor, soldRecipes } from '#shared-calc/jobs/sold-house.ts';
 import { frozenHouses, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import type { HouseChange, Job, Line } from '#shared-calc/records/records.ts';
@@ -38,17 +38,27 @@ export function houseTouches({ records, today }: Derived): readonly HouseTouch[]
   });
 }
 
-/** The inputs of a quote with changes of its recipes. */
+/** The inputs of a quote with changes of its recipes, for each of its tanks. */
 function inHouses(parts: QuoteParts, body: QuoteBody, changes: readonly HouseChange[]): QuoteParts {
-  const houses = frozenHouses(body).map(({ recipe, lines }) => ({
-    from: lines,
-    to: [...changes.filter((change) => change.recipe === recipe.id).reduce(withChange, lines)],
-  }));
-  const next = (lines: readonly Line[]) => houses.find(({ from }) => from === lines)?.to ?? [...lines];
+  const houses = frozenHouses(body);
+  const known = new Map<string, Line[]>();
+  const next = (lines: readonly Line[], tank?: string): Line[] => {
+    const at = houses.findIndex((house) => house.lines === lines);
+    const own = changes.filter((change) => change.recipe === houses[at]?.recipe.id && holdsFor(change, tank));
+    const key = [at, ...own.map(({ id }) => id)].join('\n');
+    const made = known.get(key) ?? [...own.reduce(withChange, lines)];
+    known.set(key, made);
+    return made;
+  };
+  const usual = next(parts.lines);
   return {
     ...parts,
-    lines: next(parts.lines),
-    columns: parts.columns.map((column) => (column.lines ? { ...column, lines: next(column.lines) } : column)),
+    lines: usual,
+    columns: parts.columns.map((column) => {
+      const { lines = parts.lines, ...rest } = column;
+      const own = next(lines, column.tank.id);
+      return own === usual ? rest : { ...rest, lines: own };
+    }),
   };
 }
 

@@ -167,7 +167,7 @@ interface ToBuy {
 }
 
 function isLacking(run: Result<JobsRun, JobFault>): boolean {
-  return run.ok && run.value.run.materials.some(isToBuy);
+  return run.ok && run.value.run.materials.some((need) => isToBuy(need) || need.lacks);
 }
 
 function boughtOnce({ sheet }: RunJob): readonly QuoteLine[] {

@@ -56,6 +56,8 @@ export interface OutOfSeason {
 export interface Placement {
   readonly drafts: readonly OrderDraft[];
   readonly noSupplier: readonly NoSupplier[];
+  /** To be bought, and on no order: nobody knows its price. */
+  readonly noPrice: readonly RunMaterial[];
   readonly outOfSeason: readonly OutOfSeason[];
   /** What the Store and the open orders give to each job, by material. */
   readonly takes: JobsRun['takes'];
@@ -77,6 +79,7 @@ export function placementOf(derived: Derived, jobs: readonly string[]): Result<P
   return ok({
     drafts: draftsOf(derived, lines),
     noSupplier: noSupplier(materials, prices),
+    noPrice: materials.filter(({ lacks }) => lacks),
     outOfSeason: toBuy.flatMap((need) => season(need) ?? []),
     takes: run.value.takes,
     unpaid: run.value.unpaid,

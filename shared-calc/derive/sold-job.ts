@@ -9,7 +9,7 @@ import {
 } from '#shared-calc/jobs/quote-differences.ts';
 import type { SoldHouse } from '#shared-calc/jobs/sold-house.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
-import type { HouseChange, Job, Line } from '#shared-calc/records/records.ts';
+import type { HouseChange, Job } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 
 /** What a sold job stands on, and what of it is not in its quote. */
@@ -41,9 +41,7 @@ export function soldJob({ job, house, sheet, sums }: Parts): SoldJob {
   return {
     ...house,
     left,
-    offered: takesChanges(job)
-      ? house.since.filter((change) => isOffered(change, job.id, house.linesOf(change.recipe) ?? []))
-      : [],
+    offered: takesChanges(job) ? house.since.filter((change) => isOffered(change, job.id, house)) : [],
     differs: lazy(() => {
       const own = quoteDifferences(sheet, house.body);
       const taken = house.taken.map(({ before, after }) => changeDifference(before, after));
@@ -60,9 +58,12 @@ export function soldJob({ job, house, sheet, sums }: Parts): SoldJob {
 }
 
 /** A change that would leave the job as it is offers nothing. */
-function isOffered(change: HouseChange, job: string, lines: readonly Line[]): boolean {
+function isOffered(change: HouseChange, job: string, { linesOf, tanks }: SoldHouse): boolean {
   const { before, after } = change;
   if (answerOf(change, job) || !worksOtherwise(before, after)) return false;
+  const tank = change.for?.find((each) => tanks.has(each));
+  if (change.for && tank === undefined) return false;
+  const lines = linesOf(change.recipe, tank) ?? [];
   const id = (after ?? before)?.id;
   return worksOtherwise(
     lines.find((line) => line.id === id),

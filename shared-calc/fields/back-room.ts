@@ -9,7 +9,7 @@ export const treatmentBatch = {
   litres: figure('Amount', 'L'),
   way: choice('Way', ['steam', 'boil', 'bake']),
   aim: choice('Aim', ['clean', 'sterile']),
-  on: day('On'),
+  on: day('On', { past: true }),
   collectedAt: words('Collected at'),
   log: data('Readings', z.array(z.tuple([z.number(), z.number()])), { help: 'pairs of minutes and degC' }),
   note: words('Note'),
@@ -19,7 +19,7 @@ export const treatmentBatch = {
 export const tub = {
   id: code(),
   kind: reference('Kind', ['cultureKind']),
-  startedOn: day('Started on'),
+  startedOn: day('Started on', { past: true }),
   claimedBy: orEmpty(reference('Kept for', ['job'])),
   spare: yesNo('Spare'),
   place: words('Place'),
@@ -30,6 +30,6 @@ export const tub = {
   degC: orEmpty(
     figure('Stands at', 'degC', { low: -10, high: 60, help: "empty: at the temperature of the kind's growth" }),
   ),
-  endedOn: orEmpty(day('Ended on')),
+  endedOn: orEmpty(day('Ended on', { past: true })),
   ...typedFields,
 };

@@ -44,6 +44,8 @@ export interface Field<S extends z.ZodType = z.ZodType> {
   readonly options?: readonly Option[];
   /** Words that may not be empty. */
   readonly needed?: boolean;
+  /** A day of something that was done: without its year it is the nearest, not the next. */
+  readonly past?: boolean;
   /** Text with line breaks. */
   readonly lines?: boolean;
   /** The most letters of a text. */

@@ -7,7 +7,7 @@ const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const Line = schemaOf(line);
 
 export const houseAnswers = ['take', 'leave'] as const;
-export const houseWays = ['fork', 'from parent', 'take', 'send'] as const;
+const houseWays = ['fork', 'from parent', 'take', 'send'] as const;
 
 /** A change of one line of a house recipe: a proposal until it is in force, then an offer to the jobs that are sold. */
 export const houseChange = {

@@ -48,10 +48,10 @@ export const job = {
   audience: words('Who is near it', { help: 'A note; what decides is asked in the survey.' }),
   animals: words('Animals wanted', { called: 'Animals' }),
   area: words('Area, for the visits', { called: 'Area' }),
-  enquiredOn: orEmpty(day('Enquiry of', { called: 'Day of the enquiry' })),
+  enquiredOn: orEmpty(day('Enquiry of', { called: 'Day of the enquiry', past: true })),
   handover: orEmpty(day('Handover wanted')),
   depositCoins: orEmpty(money('Deposit')),
-  depositOn: orEmpty(day('In on', { called: 'Deposit in on' })),
+  depositOn: orEmpty(day('In on', { called: 'Deposit in on', past: true })),
   basis: choice('Costing basis', ['used', 'packs'], {
     labels: { used: 'used: what goes in', packs: 'packs: every bag bought' },
   }),
@@ -61,7 +61,7 @@ export const job = {
   survey: data('Survey', schemaOf(survey), { fresh: unasked }),
   /** The issued quote that it is worked from, from *accepted* on. */
   soldAs: orEmpty(code('Sold as')),
-  acceptedOn: orEmpty(day('Accepted on')),
+  acceptedOn: orEmpty(day('Accepted on', { past: true })),
   lostWhy: orEmpty(words('Why it was lost')),
   ...typedFields,
 };
@@ -136,7 +136,7 @@ export const actual = {
   line: textAs('Line', z.string()),
   value: figure('Took', "the line's"),
   unit: textAs('Unit', z.string()),
-  on: day('On'),
+  on: day('On', { past: true }),
   note: words('Note'),
   ...typedFields,
 };

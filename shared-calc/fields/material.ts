@@ -81,7 +81,7 @@ export const pack = {
 export const packPrice = {
   id: code(),
   pack: reference('Pack', ['pack']),
-  from: day('From', { list: 'from' }),
+  from: day('From', { list: 'from', past: true }),
   priceCoins: money('Price', { list: 'price' }),
   /** Not asked of a supplier: nothing is quoted to a client with it. Left out: no guess. */
   guess: orEmpty(yesNo('A guess', { help: 'to be asked of the supplier before a quote is issued' })),

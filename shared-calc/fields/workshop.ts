@@ -17,12 +17,12 @@ import {
 } from './field.ts';
 import { typedFields } from './typed.ts';
 
-export const unitSystems = ['metric', 'us'] as const;
+const unitSystems = ['metric', 'us'] as const;
 export const dateOrders = ['ymd', 'dmy', 'mdy'] as const;
 const dateOrderWords = {
-  ymd: 'year first: 2027-05-12',
-  dmy: 'day first: 12 May 2027, 12/5/2027',
-  mdy: 'month first: May 12, 2027, 5/12/2027',
+  ymd: 'year first, 2027-05-12',
+  dmy: 'day first, 12 May 2027, 12/5/2027',
+  mdy: 'month first, May 12, 2027, 5/12/2027',
 };
 
 const days = { unit: 'd', low: 1, high: 3_650 };
@@ -94,7 +94,7 @@ export const workshop = {
     figure('Power into the leaves in the oven', 'W', { low: 50, high: 20_000, help: 'empty: 300 W, from memory' }),
   ),
   /** Left out, as in older books: metric. */
-  units: orEmpty(choice('Units', unitSystems, { labels: { metric: 'metric: mm, L, kg', us: 'US: in, gal, lb' } })),
+  units: orEmpty(choice('Units', unitSystems, { labels: { metric: 'metric, mm, L, kg', us: 'US, in, gal, lb' } })),
   /** Left out: year first. */
   dateOrder: orEmpty(choice('Dates', dateOrders, { labels: dateOrderWords })),
   paper: orEmpty(choice('Paper', ['A4', 'Letter'])),

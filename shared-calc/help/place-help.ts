@@ -104,6 +104,15 @@ export const placeHelp: Readonly<Record<PlaceId, PlaceHelp>> = {
     ],
     words: ['landed', 'carriage', 'pack', 'least-level', 'deposit'],
   },
+  prices: {
+    what: 'The prices that a job, or the whole workshop, waits for, most money at stake first. Guesses stand among them.',
+    acts: [
+      { how: 'Write a price', does: 'sets it from today; the price of a job rises at once' },
+      { how: 'Paste a column', does: 'writes many prices, packs or suppliers in one step' },
+      { act: 'confirmPrices', does: 'takes guesses as asked of their suppliers, so that a quote may be issued' },
+    ],
+    words: ['pack', 'landed'],
+  },
   orders: {
     what: 'The orders with their suppliers: what is open, late, in, and what was paid.',
     acts: [
@@ -136,7 +145,7 @@ export const placeHelp: Readonly<Record<PlaceId, PlaceHelp>> = {
     acts: [
       { act: 'addLine', does: 'puts in a new line' },
       { act: 'copyRecipe', does: 'begins another recipe from this one' },
-      { how: 'Move up, Move down', does: 'puts a line before or behind its neighbour' },
+      { act: 'findReplace', does: 'finds words in rules and notes, and replaces them in one act' },
     ],
     words: ['house-recipe', 'line', 'rule', 'use', 'shown-first', 'set-in', 'range', 'source', 'house-change'],
   },

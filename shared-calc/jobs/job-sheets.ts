@@ -79,8 +79,9 @@ function givensOf() {
       const kind = animalKind.get(named ?? '');
       return animals(id, [kind, count], () => ({ ...(kind && { kind }), ...(count !== undefined && { count }) }));
     },
-    givenOf: ({ survey }: Job, size: string, { kept, lines }: GivenTo) => {
-      const asked = surveys(size, [survey, lines], () => surveyGiven(survey, lines));
+    givenOf: (of: Job, size: string, { kept, lines }: GivenTo) => {
+      const { survey, typed } = of;
+      const asked = surveys(size, [survey, typed, lines], () => surveyGiven(of, lines));
       return givens(size, [asked, kept, lines], () => new Map([...kindGiven(kept, lines), ...asked]));
     },
   });

@@ -1,5 +1,5 @@
 import type { KnownSums, OrderFault, OrderSums } from '#shared-calc/bench/order-sums.ts';
-import type { Missing } from '#shared-calc/buy/missing.ts';
+import { guessesAsMissing, type Missing } from '#shared-calc/buy/missing.ts';
 import { houseNotGiven, type NotGiven, type WorkshopKey } from '#shared-calc/price/not-given.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -18,8 +18,7 @@ export function termsNotGiven(workshop: Workshop): readonly NotGiven[] {
 
 /** Everything that a quote lacks before it can be issued: what is not known, what is only a guess, and its terms. */
 export function lacksToIssue({ missing, guesses }: KnownSums, workshop: Workshop): readonly Missing[] {
-  const guessed = guesses.map(({ of, label }) => ({ what: 'price', of, label: `${label} (a guess)` }) as const);
-  return [...missing, ...guessed, ...termsNotGiven(workshop)];
+  return [...missing, ...guessesAsMissing(guesses), ...termsNotGiven(workshop)];
 }
 
 /** The sums of a quote that can be issued, or everything that it lacks. */

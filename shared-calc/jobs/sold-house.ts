@@ -1,5 +1,6 @@
 import { renamedLine } from '#shared-calc/recipe/rename-line.ts';
 import type { HouseChange, IssuedQuote, Job, Line, Records, Tank } from '#shared-calc/records/records.ts';
+import { sameData } from '#shared-calc/records/same-data.ts';
 import { renameInRule } from '#shared-calc/rule/rename-line.ts';
 import { answerOf, byDay, withChange } from './house-changes.ts';
 import { frozenHouses, readQuoteBody, type FrozenWritten, type QuoteBody } from './quote-body.ts';
@@ -77,7 +78,10 @@ function soldLines(body: QuoteBody, taken: readonly HouseChange[]): SoldHouse['l
     const at = column ? (column.house ?? 0) : houses.findIndex((_, house) => isOf(house));
     const house = houses[at];
     if (!house) return undefined;
-    const own = taken.filter((change) => change.recipe === recipe && holdsFor(change, tank));
+    const usual = houses.find((_, each) => isOf(each)) ?? house;
+    const own = taken.filter(
+      (change) => change.recipe === recipe && holdsFor(change, tank) && !isOfOthers(change, house.lines, usual.lines),
+    );
     const key = [at, ...own.map(({ id }) => id)].join('\n');
     const lines = known.get(key) ?? own.reduce(withChange, house.lines);
     known.set(key, lines);
@@ -85,7 +89,15 @@ function soldLines(body: QuoteBody, taken: readonly HouseChange[]): SoldHouse['l
   };
 }
 
-function holdsFor({ for: tanks }: HouseChange, tank: string | undefined): boolean {
+/** A change for all tanks of a line that this tank has otherwise than the others. */
+function isOfOthers({ for: tanks, before }: HouseChange, own: readonly Line[], usual: readonly Line[]): boolean {
+  if (tanks !== undefined || before === undefined || own === usual) return false;
+  const [here, there] = [own, usual].map((lines) => lines.find(({ id }) => id === before.id));
+  return !sameData(here, there);
+}
+
+/** Whether a change holds for a tank; one for some tanks alone does not hold for the others. */
+export function holdsFor({ for: tanks }: HouseChange, tank: string | undefined): boolean {
   return tanks === undefined || (tank !== undefined && tanks.includes(tank));
 }
 

@@ -1,8 +1,10 @@
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import type { Survey, SurveyKey, SurveyUse } from '#shared-calc/fields/survey.ts';
+import { survey as fields, type Survey, type SurveyKey, type SurveyUse } from '#shared-calc/fields/survey.ts';
 import type { GivenText } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
-import type { Line } from '#shared-calc/records/records.ts';
+import type { Job, Line } from '#shared-calc/records/records.ts';
+import { typedText } from '#shared-calc/records/typed-figure.ts';
+import { isSurveyKey } from './survey-questions.ts';
 
 /** What an answer gives: its figure as a text, `undefined` while nobody has asked. */
 interface Giving {
@@ -29,16 +31,24 @@ export const givenBy: { readonly [K in SurveyKey]?: Giving } = {
   },
 };
 
-/** The texts that a survey gives to the lines of a recipe, by name. What nobody asked gives none. */
-export function surveyGiven(survey: Survey, lines: readonly Line[]): ReadonlyMap<string, GivenText> {
+/**
+ * The texts that a job's survey gives to the lines of a recipe, by name, as they were typed where that is kept. What
+ * nobody asked gives none.
+ */
+export function surveyGiven({ survey, typed }: Surveyed, lines: readonly Line[]): ReadonlyMap<string, GivenText> {
   const given = new Map<string, GivenText>();
-  for (const { use, text: textOf } of Object.values(givenBy)) {
+  for (const [key, { use, text: textOf }] of Object.entries(givenBy)) {
     const text = textOf(survey);
     const line = text === undefined ? undefined : lineFor(lines, use);
-    if (line && text !== undefined) given.set(line.name, { text, from: 'survey' });
+    if (!line || text === undefined) continue;
+    const asTyped = isSurveyKey(key) ? typedText(typed, key, fields[key], survey[key]) : undefined;
+    const written = asTyped === undefined ? { text } : { text: asTyped, typed: true as const };
+    given.set(line.name, { ...written, from: 'survey' });
   }
   return given;
 }
+
+type Surveyed = Pick<Job, 'survey' | 'typed'>;
 
 /** No hours of sun strike no glass; some hours strike an area that is missing until it is measured. */
 function sunArea({ sunHours, sunAreaM2 }: Survey): string | undefined {

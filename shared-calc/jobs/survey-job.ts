@@ -13,7 +13,7 @@ import type { Writing } from './read-writing.ts';
 import { setValues } from './set-values.ts';
 
 /** What was found where the tank is to stand: answers, figures of the bench, and notes. */
-export interface Survey extends Partial<Pick<Job, 'site' | 'access' | 'audience' | 'animals' | 'area'>> {
+export interface Survey extends Partial<Pick<Job, 'site' | 'access' | 'audience' | 'animals' | 'area' | 'typed'>> {
   readonly job: string;
   /** The answers that are new; the others stay. */
   readonly survey?: Partial<Answers>;

@@ -10,6 +10,8 @@ import {
   unitOfField,
   type FieldContext,
 } from '#shared-calc/records/field-text.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { fieldAsTyped, textToKeep, typedText, withTyped, type TypedTexts } from '#shared-calc/records/typed-figure.ts';
 import type { PlaceUse } from './place-checks.ts';
 
 /** A question of the survey: what hangs on its answer, and whom to ask. */
@@ -98,13 +100,19 @@ export function openQuestions(survey: Survey): readonly SurveyQuestion[] {
 }
 
 /** The answer as shown, with its unit; empty while there is none. */
-export function answerWords(survey: Survey, key: SurveyKey, context: FieldContext): string {
+export function answerWords({ survey, typed }: Surveyed, key: SurveyKey, context: FieldContext): string {
   const answer = survey[key];
   if (!isAnswered(survey, key)) return '';
-  const words = answer === null ? 'none' : showField(surveyField(key), answer, context);
+  const field = surveyField(key);
+  const asTyped = fieldAsTyped(field, typedText(typed, key, field, answer), context);
+  if (asTyped?.whole) return asTyped.figure;
+  const words = answer === null ? 'none' : (asTyped?.figure ?? showField(field, answer, context));
   const unit = typeof answer === 'number' ? questionUnit(key, context) : '';
   return unit === '' ? words : `${words}\u00a0${unit}`;
 }
+
+/** A job's survey, with its figures as they were typed. */
+type Surveyed = Pick<Job, 'survey' | 'typed'>;
 
 /** The unit that a question is answered in; empty for a count, a word or a yes and no. */
 export function questionUnit(key: SurveyKey, { display }: Pick<FieldContext, 'display'>): string {
@@ -123,8 +131,16 @@ export function readAnswer(key: SurveyKey, text: string, context: FieldContext):
 }
 
 /** The answer as a person would type it; empty while there is none. */
-export function answerEntry(survey: Survey, key: SurveyKey, context: FieldContext): string {
-  return isAnswered(survey, key) ? entryOfField(surveyField(key), survey[key] ?? undefined, context) : '';
+export function answerEntry({ survey, typed }: Surveyed, key: SurveyKey, context: FieldContext): string {
+  if (!isAnswered(survey, key)) return '';
+  const field = surveyField(key);
+  const asTyped = fieldAsTyped(field, typedText(typed, key, field, survey[key]), context);
+  return asTyped?.figure ?? entryOfField(field, survey[key] ?? undefined, context);
+}
+
+/** The texts to keep of a job's survey once an answer is typed. */
+export function typedAnswer(job: Surveyed, key: SurveyKey, text: string, context: FieldContext): TypedTexts {
+  return withTyped(job.typed, key, textToKeep(surveyField(key), text, context.display)) ?? {};
 }
 
 export function isSurveyKey(key: string): key is SurveyKey {

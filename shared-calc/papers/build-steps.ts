@@ -24,7 +24,7 @@ export const buildSteps: readonly BuildStepPlan[] = [
     place: 'tank',
     tasks: ['L01'],
     says: [
-      'Inside {insideLength} long, {insideHeight} high, dam {damHeight}. Look at glass and seams, clean it.',
+      'Size: {size}; dam {damHeight}. Look at glass and seams, clean it.',
       { says: 'Test it for leaks with water up to the dam for a day, then siphon it out.', when: 'drainRoom' },
       { says: 'The client brings the tank: measure it before anything else.', when: 'clientTank' },
     ],

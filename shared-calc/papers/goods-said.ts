@@ -1,4 +1,5 @@
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
@@ -8,7 +9,7 @@ interface Written {
 
 /** A unit of goods for a reader: `m²` for `m2`. */
 export function saidUnit(unit: string): string {
-  return unit.replace(/2$/, '\u00b2').replace(/3$/, '\u00b3');
+  return unitWords(unit, '');
 }
 
 /** An amount of goods: `45 L`, `0.2495 m²` (areas with four decimals), `1 piece`, `12 pieces`. */

@@ -6,8 +6,10 @@ import { optionsPage, type SizeOption } from './options-page.ts';
 import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
 import { paperDay, paperFigure, paperMoney } from './paper-words.ts';
 import { atLeast, partData, sayPart } from './quote-part.ts';
-import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { ok } from '#shared-calc/result.ts';
 
 const optionsIntro =
@@ -90,8 +92,12 @@ function optionRows(display: Display): readonly OptionRow[] {
   /** The cost, to follow its quantity, if the workshop has a price for it. */
   const cost = (text: string | undefined) =>
     text === undefined ? '' : `, ${paperMoney(text, display)}\u00a0${display.currency}`;
-  const figure = (value: number | undefined, unit: string) =>
-    value === undefined ? unknown : `${paperFigure(value, 1, display)}\u00a0${unit}`.trimEnd();
+  const figure = (value: number | undefined, own: string) => {
+    if (value === undefined) return unknown;
+    const unit = own === '' ? '' : shownUnit(own, display);
+    const shown = unit === own ? value : fromBase(toBase(value, unitOf(own)), unitOf(unit));
+    return `${paperFigure(shown, 1, display)}\u00a0${unitWords(unit, '')}`.trimEnd();
+  };
   return [
     { label: 'Tank', say: ({ tank }) => tank },
     { label: `Price, ${display.currency}`, look: 'price', say: (option) => sum(option, option.price) },

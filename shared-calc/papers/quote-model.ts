@@ -1,5 +1,8 @@
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { unitFor } from '#shared-calc/quantity/shown-unit.ts';
+import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import { closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { quoteFindings, type QuoteFindings } from './quote-findings.ts';
 import { quoteSizes, type QuoteSize } from './quote-sizes.ts';
@@ -112,10 +115,17 @@ const FOR_CLIENT_WITHIN = 0.05;
 
 const decimals: Readonly<Record<string, number>> = { L: 1, g: 0, kg: 1, m: 2, m2: 2, each: 0, km: 0 };
 
-function sayNeed({ used, unit, label }: FrozenNeed, { workshop }: QuoteBody): string {
-  const amount = writeNumber(used, closeDecimals(used, decimals[unit] ?? 2, FOR_CLIENT_WITHIN), workshop);
+function sayNeed({ used, unit: own, label }: FrozenNeed, { workshop }: QuoteBody): string {
+  const display = displayOf(workshop);
+  const base = toBase(used, unitOf(own));
+  const unit = unitFor(base, own, display);
+  const value = unit === own ? used : fromBase(base, unitOf(unit));
+  const amount = writeNumber(
+    value,
+    closeDecimals(value, decimals[unit] ?? (unit === own ? 2 : 1), FOR_CLIENT_WITHIN),
+    workshop,
+  );
   // The label would repeat the unit: the kilometres of the van.
-  if (unit === 'km') return `${amount} ${unit}`;
-  const name = label.charAt(0).toLowerCase() + label.slice(1);
-  return unit === 'each' ? `${amount} × ${name}` : `${amount} ${saidUnit(unit)} ${name}`;
+  if (own === 'km') return `${amount} ${unit}`;
+  return unit === 'each' ? `${amount} × ${label}` : `${amount} ${saidUnit(unit)} ${label}`;
 }

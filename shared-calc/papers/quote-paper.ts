@@ -17,7 +17,7 @@ import { displayFor, type MakePaper, type PaperFault, type PaperInput } from './
 import { paperDay, paperMoney, type PaperNumbers } from './paper-words.ts';
 import { quoteCsv } from './quote-csv.ts';
 import { quoteModel, type QuoteModel } from './quote-model.ts';
-import { atLeast, isPart, partData, sayEachLack, sayPart, sumLabel, WHOLE, type QuotePart } from './quote-part.ts';
+import { atLeast, isPart, partData, sayPart, sumLabel, WHOLE, type QuotePart } from './quote-part.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 export interface PrintedQuote {
@@ -54,7 +54,7 @@ export const quotePaper: MakePaper = (input) => {
 
 /** The quote as the client reads it, in the units and figures of a workshop; one that is not whole says so first. */
 export function quoteDocument(model: QuoteModel, display: Display, part = WHOLE): PaperDocument {
-  return { title: quoteName(model, part), blocks: [...lackBlocks(part), ...blocksOf(model, display, part)] };
+  return { title: quoteName(model, part), blocks: blocksOf(model, display, part) };
 }
 
 /** `Quote Q-0027, revision A`; a draft is marked as not issued, or as one that no client may have. */
@@ -64,20 +64,10 @@ function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>
   return lacks === '' ? 'Quote, not issued yet' : `Quote, not to be given: ${lacks}`;
 }
 
-function lackBlocks(part: QuotePart): readonly PaperBlock[] {
-  const items = sayEachLack(part);
-  return items.length === 0 ? [] : [{ is: 'list', items, short: true }];
-}
-
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
 function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
-  const described = sizes.map(({ called, inside, kit, count, builtAs = '' }) => {
-    const parts = [
-      count === 1 ? called : `${count} of ${called}`,
-      builtAs.toLowerCase(),
-      inside && `${inside} inside`,
-      kit && `${kit} kit`,
-    ];
+  const described = sizes.map(({ called, says, kit, count, builtAs = '' }) => {
+    const parts = [count === 1 ? called : `${count} of ${called}`, builtAs.toLowerCase(), says, kit && `${kit} kit`];
     return parts.filter((part) => part !== '').join(', ');
   });
   return `${title}: ${described.join('; ')}.`;
@@ -85,7 +75,7 @@ function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): stri
 
 /** The facts at the top of a quote. */
 function quoteFacts(model: QuoteModel, numbers: PaperNumbers, part: QuotePart): readonly PaperFact[] {
-  const money = (text: string) => atLeast(`${paperMoney(text, numbers)}\u00a0${model.currency}`, part);
+  const money = (text: string) => atLeast(`${paperMoney(text, numbers)}\u00a0${model.currency}`.trimEnd(), part);
   const issued = model.number !== '';
   return [
     ['For', [model.client, model.contact].filter((each) => each !== '').join(', ')],

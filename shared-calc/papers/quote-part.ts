@@ -35,6 +35,17 @@ export function sayPart({ missing, guesses }: QuotePart): string {
   return [countMissing(missing), countGuesses(guesses)].filter((words) => words !== '').join('; ');
 }
 
+/** The same where there is little room: `7 prices missing`, `18 missing`, `3 guesses`. */
+export function sayPartShort({ missing, guesses }: QuotePart): string {
+  if (missing.length === 0) return guesses.length < 2 ? countGuesses(guesses) : `${guesses.length} guesses`;
+  return missing.every(({ what }) => what === missing[0]?.what) ? countMissing(missing) : `${missing.length} missing`;
+}
+
+/** Whether a tax is not given, so that what is known of it is not even a part. */
+export function isTaxMissing({ missing }: Pick<QuotePart, 'missing'>): boolean {
+  return missing.some(({ what }) => what === 'tax');
+}
+
 /** A row for each figure that is missing or a guess. */
 export function sayEachLack(part: QuotePart | undefined): readonly string[] {
   if (!part) return [];

@@ -1,3 +1,8 @@
+import { tankShapes } from '#shared-calc/fields/tank.ts';
+import { showsInches } from '#shared-calc/quantity/shown-unit.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { sizeWords } from '#shared-calc/recipe/size-words.ts';
+import { typedSides } from '#shared-calc/recipe/tank-figures.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import { frozenHouses, frozenLines, type FrozenColumn, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
@@ -14,8 +19,12 @@ export interface QuoteSize {
   readonly called: string;
   readonly tank: string;
   readonly shape: string;
-  /** `900 × 445 × 600 mm`, as far as known. */
+  /** `900 × 445 × 600 mm`, or the sentence of another shape. */
   readonly inside: string;
+  /** `900 × 445 × 600 mm inside` */
+  readonly says: string;
+  /** Its drawing is read in inches. */
+  readonly inches: boolean;
   readonly kit: string;
   readonly count: number;
   /** The title of its recipe, where it is not that of the job. */
@@ -31,12 +40,15 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
     const lines = frozenLines(body, column);
     const chosen = (use: UseName) => frozenValue(column, lineFor(lines, use));
     const recipe = frozenHouses(body)[column.house ?? 0]?.recipe;
+    const says = frozenSize(column, body);
     return {
       size: key,
       called: frozenCalled(column),
       tank: tank.label,
       shape: String(chosen('tankShape') ?? tank.shape),
-      inside: insideOf(column, body),
+      inside: says.replace(/ inside$/, ''),
+      says,
+      inches: showsInches(displayOf(body.workshop)),
       kit: String(chosen('kit') ?? ''),
       count,
       ...(recipe && recipe.id !== body.recipe.id && { builtAs: recipe.title }),
@@ -73,11 +85,20 @@ export function frozenText(value: number | string | boolean, line: Line, body: Q
   return givenWords(base, line.unit, displayOf(body.workshop));
 }
 
-function insideOf(column: FrozenColumn, body: QuoteBody): string {
+/** The size of a quote in words, by its frozen figures; as typed where the tank's own figure was not written over. */
+function frozenSize(column: FrozenColumn, body: QuoteBody): string {
   const lines = frozenLines(body, column);
-  const sides = (['insideLength', 'insideDepth', 'insideHeight'] as const).flatMap((use) => {
+  const typed = typedSides(column.tank);
+  const sideOf = (use: UseName) => {
     const mm = frozenFigure(column, lineFor(lines, use), 'mm');
-    return mm === undefined ? [] : [String(cleanNoise(mm))];
-  });
-  return sides.length === 0 ? '' : `${sides.join(' × ')} mm`;
+    if (mm === undefined) return undefined;
+    return { value: toBase(mm, unitOf('mm')), typed: textFor(mm, typed.get(use)) };
+  };
+  const shape = frozenValue(column, lineFor(lines, 'tankShape'));
+  return sizeWords(tankShapes.find((each) => each === shape) ?? column.tank.shape, sideOf, displayOf(body.workshop));
+}
+
+function textFor(mm: number, text: string | undefined): string | undefined {
+  const read = text === undefined ? undefined : readFigure(text, { unit: 'mm' });
+  return read?.ok && cleanNoise(fromBase(read.value.value, unitOf('mm'))) === cleanNoise(mm) ? text : undefined;
 }

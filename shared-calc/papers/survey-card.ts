@@ -27,7 +27,7 @@ export interface SurveyCard {
   readonly cautions: readonly SaidCaution[];
 }
 
-type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'survey'>;
+type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'survey' | 'typed'>;
 
 export function surveyCard(job: Surveyed, context: FieldContext): SurveyCard {
   return {
@@ -44,7 +44,7 @@ export function surveyCard(job: Surveyed, context: FieldContext): SurveyCard {
       title,
       answers: questions
         .filter(({ key }) => isAnswered(job.survey, key))
-        .map(({ key }) => [surveyField(key).heading, answerWords(job.survey, key, context)]),
+        .map(({ key }) => [surveyField(key).heading, answerWords(job, key, context)]),
       asks: [
         ...questions
           .filter(({ key }) => !isAnswered(job.survey, key))
@@ -73,7 +73,7 @@ function askWords(ask: string): string {
 /** What is looked at there besides, of which nothing is worked. */
 const besides: Readonly<Record<string, readonly string[]>> = {
   People: ['Who feeds in the holidays, with a number'],
-  'The place': ['Level, mm over its length', 'Door swing, mm'],
-  'The way in': ['Turns of the stairs', 'Parking, m away'],
+  'The place': ['Level, over its length', 'Door swing'],
+  'The way in': ['Turns of the stairs', 'Parking, how far away'],
   'Electricity and water': ['Sockets, how many, where', 'Water report seen'],
 };

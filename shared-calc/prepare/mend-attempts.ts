@@ -12,6 +12,8 @@ export interface Figures {
   readonly word: (use: UseName) => string | boolean | undefined;
   /** The name of the line; only for a use that has a figure or a word. */
   readonly line: (use: UseName) => string;
+  /** A figure with its unit as the workshop reads it; left out: as it is. */
+  readonly said?: (text: string) => string;
 }
 
 /** Attempts of one kind, the smallest change first. */
@@ -35,7 +37,7 @@ const coverThicknesses = [5, 6, 8, 10] as const; // mm
 
 /** A figure changed step by step up to its end, which is the last attempt. */
 function stepped({ use, unit, by, to: end, says }: Stepped): Series {
-  return ({ number, line }) => {
+  return ({ number, line, said = asItIs }) => {
     const start = number(use);
     const to = typeof end === 'number' ? end : (start ?? 0) + end.from;
     if (start === undefined || (to - start) * by <= 0) return [];
@@ -43,9 +45,13 @@ function stepped({ use, unit, by, to: end, says }: Stepped): Series {
     return Array.from({ length: count }, (_, at) => {
       const figure = by > 0 ? Math.min(to, start + by * (at + 1)) : Math.max(to, start + by * (at + 1));
       const text = `${Number(figure.toFixed(6))} ${unit}`;
-      return { says: says(text), changes: [{ line: line(use), text }] };
+      return { says: says(said(text)), changes: [{ line: line(use), text }] };
     });
   };
+}
+
+function asItIs(text: string): string {
+  return text;
 }
 
 function switched(use: UseName, from: string | boolean, text: string, says: string): Series {

@@ -6,6 +6,8 @@ import { restsOn, unsureAmong, type Unsure } from '#shared-calc/bench/rests-on.t
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import { rangeWords } from '#shared-calc/bench/range-words.ts';
 import { shownUnit, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { readUnits } from '#shared-calc/quantity/figure-words.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { unitBehind } from '#shared-calc/quantity/write-figure.ts';
@@ -14,6 +16,7 @@ import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { checkMargin, leastRoom, type CheckMargin } from './check-margin.ts';
+import { givenWords } from './given-words.ts';
 import { heaviestParts, type MassPart } from './heaviest-parts.ts';
 import { cureSeries, type Attempt, type Figures } from './mend-attempts.ts';
 
@@ -129,7 +132,7 @@ function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
   const start = { ...bench.input(), columns: [size] };
   const lines = bench.lines(size.key);
   return {
-    figures: figuresOf(bench, size.key),
+    figures: { ...figuresOf(bench, size.key), said: (text) => inShownUnit(text, terms.display) },
     stops: new Set(lines.filter(({ level }) => level === 'stop').map(({ name }) => name)),
     before: triedOn(bench, size.key, terms),
     labelOf: (check) =>
@@ -161,6 +164,13 @@ function figuresOf(bench: Bench, column: string): Figures {
     },
     line: (use) => lineFor(lines, use)?.name ?? use,
   };
+}
+
+/** A figure of an attempt in the workshop's units; unchanged where its own unit is shown. */
+function inShownUnit(text: string, display: Display): string {
+  const read = readFigure(text, { unit: 'number' });
+  if (!read.ok || shownUnit(read.value.unit.symbol, display) === read.value.unit.symbol) return text;
+  return readUnits(givenWords(read.value.value, read.value.unit.symbol, display), display);
 }
 
 function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms): TriedMend {

@@ -1,21 +1,8 @@
 import { weekdayOf, type Day } from '#shared-calc/calendar/day.ts';
+import { monthNames } from '#shared-calc/calendar/write-day.ts';
 import type { Season } from '#shared-calc/calendar/season.ts';
 
 const weekdays = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
 
 /** A day in a sentence, without its year: `Friday 26 February`. */
 export function sayDay(day: Day): string {
@@ -44,5 +31,5 @@ export function sayDays(days: number): string {
 
 function dateWords(day: Day): string {
   const [, month = 1, date = 1] = day.split('-').map(Number);
-  return `${date} ${months[month - 1]}`;
+  return `${date} ${monthNames[month - 1]}`;
 }

@@ -3,8 +3,11 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { isUse, nounOf, type UseName } from '#shared-calc/fields/uses.ts';
 import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { boxAsTyped } from '#shared-calc/quantity/figure-words.ts';
+import { shownUnit, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { unitBehind } from '#shared-calc/quantity/write-figure.ts';
 import { boxFor, inUnit } from '#shared-calc/bench/figure-for.ts';
+import { sizeOfColumn } from '#shared-calc/bench/size-of-column.ts';
 import { sideOf, withRange } from '#shared-calc/bench/range-words.ts';
 import { isExpected, lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -31,6 +34,8 @@ export interface SizeFigures {
   /** The same, but not known yet counts as absent. */
   readonly surelyHolds: (use: UseName) => boolean;
   readonly needs: (line: Pick<Line, 'name'>) => boolean;
+  /** Its inside size, in one sentence. */
+  readonly size: () => string;
   /** What the size is for; empty where nobody has said. */
   readonly animals: SizeAnimals;
   /** From which temperature on somebody acts, by the kind of animal: `26 °C`. */
@@ -42,8 +47,12 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
   const { columns } = bench.input();
   const { animals = {} } = columns.find(({ key }) => key === column) ?? {};
   const box = (use: UseName) => boxFor(bench, column, use);
-  const wordsOf = ({ value, line, rule, range }: Box) => {
+  const wordsOf = (of: Box) => {
+    const { value, line, rule, range } = of;
     if (value === undefined) return 'needs a figure';
+    const typed = boxAsTyped(of, line.unit, display);
+    // Figures in a sentence stand beside others: all are in the units shown.
+    if (typed && !typed.whole) return onPaper(`${typed.figure}${unitBehind(shownUnit(line.unit, display))}`);
     if (range === undefined || typeof value !== 'number')
       return onPaper((rule ? showWithUnit : givenWords)(value, line.unit, display));
     if (range === 'not known') return `${onPaper(showWithUnit(value, line.unit, display))} (range not known)`;
@@ -68,6 +77,7 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
     },
     surelyHolds: (use) => isThere(box(use)?.value ?? false),
     needs: ({ name }) => isThere(bench.box(column, name).value),
+    size: () => sizeOfColumn(bench, column, display),
     animals,
     actFrom: actFromOf(animals, display),
   };
@@ -98,12 +108,15 @@ function onPaper(words: string): string {
 
 /**
  * A sentence with the figures of the uses in its braces filled in; nothing if the recipe may lack one of them and does.
- * A use that it should have is shown as not given.
+ * A use that it should have is shown as not given; `{size}` is the inside size.
  */
 export function fillWords(sentence: string, figures: SizeFigures): string | undefined {
   const named = [...sentence.matchAll(braces)].map(([, name = '']) => name).filter(isUse);
   if (!named.every((use) => figures.has(use) || figures.lacks(use))) return undefined;
-  return sentence.replaceAll(braces, (_, name: string) => (isUse(name) ? figures.words(name) : name));
+  return sentence.replaceAll(braces, (_, name: string) => {
+    if (name === 'size') return figures.size();
+    return isUse(name) ? figures.words(name) : name;
+  });
 }
 
 const braces = /\{(\w+)\}/g;

@@ -3,7 +3,7 @@ import { rateNotGiven, type NotGiven } from './not-given.ts';
 
 /** Whose hour it is where a line of work names nobody. */
 export const BUILDER = 'R-builder';
-const OVERHEAD = 'R-overhead';
+export const OVERHEAD = 'R-overhead';
 
 /** The cost of an hour of a builder and of overhead. */
 export interface HourCost {

@@ -1,4 +1,4 @@
-import type { NumberFault } from './read-number.ts';
+import { plainNumberIn, type NumberFault } from './read-number.ts';
 import type { Unit } from './unit.ts';
 
 export interface ReadOptions {
@@ -18,4 +18,10 @@ export interface ReadFigure {
   readonly unit: Unit;
   /** How it was written: a number alone, a number with its unit, or several parts: `2 ft 6 in`. */
   readonly written: 'bare' | 'with unit' | 'in parts';
+}
+
+/** A figure's text in the book's notation, with a point for the decimals; parts have no marks of thousands. */
+export function plainFigureText(text: string, written: ReadFigure['written'], decimalComma: boolean): string {
+  if (written !== 'in parts') return plainNumberIn(text, decimalComma);
+  return decimalComma ? text.replaceAll(/(?<=\d),(?=\d)/g, '.') : text;
 }

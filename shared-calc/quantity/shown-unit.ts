@@ -3,9 +3,6 @@ import { fromBase, lookOf, unitOf, unitsLike } from './unit.ts';
 import { isLargerScale, usUnitFor, type UnitSystem } from './unit-systems.ts';
 import { writeFigure, writeWithUnit, type WriteOptions } from './write-figure.ts';
 
-/** How a workshop writes days: `2027-05-12`, `12 May 2027` or `May 12, 2027`. */
-export type DateOrder = 'ymd' | 'dmy' | 'mdy';
-
 /** How figures are shown: the system of units with its exceptions by kind, the decimal sign, the currency. */
 export interface Display extends WriteOptions {
   /** Left out: metric. */
@@ -14,10 +11,15 @@ export interface Display extends WriteOptions {
   readonly unitsShown: Readonly<Record<string, string>>;
   readonly currency: string;
   /** Left out: year first. */
-  readonly dateOrder?: DateOrder;
+  readonly dateOrder?: 'ymd' | 'dmy' | 'mdy';
 }
 
 export const plainDisplay: Display = { unitsShown: {}, currency: 'cr', moneyDecimals: 2 };
+
+/** The same display with every figure in the unit of its own line, as data is written. */
+export function inOwnUnits(display: Display): Display {
+  return { ...display, units: 'metric', unitsShown: {}, fractions: false };
+}
 
 /** The unit that a line's figures are shown in: the workshop's system, unless it has an exception for the kind. */
 export function shownUnit(unit: string, display: Display): string {
@@ -40,6 +42,11 @@ function asChosen(chosen: string, unit: string, kind: FigureKind): string {
   // Air in m3/h is a flow, but nobody wants it in mL/d: a unit that is no choice itself stays.
   const allowed = choicesOf(kind);
   return allowed.includes(chosen) && allowed.includes(unit) ? chosen : unit;
+}
+
+/** Whether small lengths are shown in inches. */
+export function showsInches(display: Display): boolean {
+  return shownUnit('mm', display) === 'in';
 }
 
 /** A pound or a gallon of which a quarter is not reached is said in ounces. */

@@ -19,8 +19,10 @@ export function readMoney(
   name = '',
 ): Result<number, EntryFault> {
   const tidy = text.trim();
-  const bare = tidy.endsWith(currency) ? tidy.slice(0, -currency.length) : tidy;
+  const bare = tidy.slice(0, tidy.endsWith(currency) ? tidy.length - currency.length : undefined);
   const read = readFigure(bare, { unit: 'money', decimalComma });
+  const whole = !read.ok && coinDecimals === 0 ? wholeReading(read.fault) : undefined;
+  if (whole !== undefined) return ok(whole);
   if (!read.ok) return failed(moneyFault(read.fault, name, tidy));
   if (read.value.unit.symbol !== 'money') return failed({ kind: 'not-money', name, text: tidy });
   return coinsOf(read.value.value, coinDecimals, { name, text: tidy });
@@ -37,6 +39,13 @@ export function coinsOf(
   if (!Number.isSafeInteger(coins)) return failed({ kind: 'too-much-money', name, text });
   const isWhole = Math.abs(value * 10 ** coinDecimals - coins) < 1e-6;
   return isWhole ? ok(coins) : failed({ kind: 'part-of-coin', name, text });
+}
+
+/** Where a currency has no coins, `3,200` can only be 3200. */
+function wholeReading(fault: FigureFault): number | undefined {
+  const readings = fault.kind === 'two-readings' ? fault.readings.map(Number) : [];
+  const whole = readings.filter((each) => Number.isSafeInteger(each) && each >= 0);
+  return whole.length === 1 ? whole[0] : undefined;
 }
 
 function moneyFault(fault: FigureFault, name: string, text: string): EntryFault {

@@ -13,6 +13,8 @@ export interface GivenText {
   /** As the book stores it; empty is a figure that is missing. */
   readonly text: string;
   readonly from: Giver;
+  /** The text is as a person typed it. */
+  readonly typed?: true;
   /** Where the giver has the figure from, if it says so. */
   readonly source?: Sourced;
 }

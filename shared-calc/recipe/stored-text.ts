@@ -1,6 +1,5 @@
-import type { ReadFigure } from '#shared-calc/quantity/figure-reading.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
-import { plainNumberIn } from '#shared-calc/quantity/read-number.ts';
+import { plainFigureText } from '#shared-calc/quantity/figure-reading.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { twoFigures } from '#shared-calc/rule/two-figures.ts';
@@ -30,15 +29,9 @@ function storedRange(range: RangeTexts, line: Pick<Line, 'unit'>, decimalComma: 
 
 function storedFigure(text: string, line: Pick<Line, 'unit'>, decimalComma: boolean): Result<string, BoxFault> {
   const figure = readFigure(text, { unit: line.unit, decimalComma });
-  if (figure.ok) return ok(plainFigureText(text, figure.value, decimalComma));
+  if (figure.ok) return ok(plainFigureText(text, figure.value.written, decimalComma));
   const { fault } = figure;
   if (fault.kind === 'two-readings' || fault.kind === 'other-sign') return failed(fault);
   const unclear = decimalComma ? twoFigures(text) : undefined;
   return unclear ? failed({ kind: 'rule', text, faults: [unclear] }) : ok(text);
-}
-
-/** A figure's text in the book's notation; parts have no marks of thousands. */
-export function plainFigureText(text: string, { written }: ReadFigure, decimalComma: boolean): string {
-  if (written !== 'in parts') return plainNumberIn(text, decimalComma);
-  return decimalComma ? text.replaceAll(/(?<=\d),(?=\d)/g, '.') : text;
 }

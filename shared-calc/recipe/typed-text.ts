@@ -1,4 +1,5 @@
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { ReadFigure } from '#shared-calc/quantity/figure-reading.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -7,6 +8,7 @@ import { joinRange, splitRange } from './range-text.ts';
 import type { BoxFault } from './read-box.ts';
 import { storedText } from './stored-text.ts';
 import type { Line } from '#shared-calc/records/records.ts';
+import { lineAsTyped } from '#shared-calc/quantity/as-typed.ts';
 import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 
 /**
@@ -55,7 +57,13 @@ export function textInLabel(text: string, line: Line, display: Display): string 
   }
   const figure = line.unit === 'choice' || line.unit === 'yes_no' ? undefined : readFigure(text, { unit: line.unit });
   if (!figure?.ok) return text === '' ? 'no figure' : entryText(text, display);
+  return figureInLabel(figure.value, text, line, display);
+}
+
+function figureInLabel(figure: ReadFigure, text: string, line: Line, display: Display): string {
+  const typed = lineAsTyped(text, line.unit, display);
+  if (typed?.whole) return typed.figure;
   const unit = shownUnitWords(line.unit, display);
-  const words = boxFigure(figure.value, line.unit, display);
+  const words = typed?.figure ?? boxFigure(figure, line.unit, display);
   return unit === '' ? words : `${words} ${unit}`;
 }

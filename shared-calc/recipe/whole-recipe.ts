@@ -121,7 +121,17 @@ function workLevel({ key, recipe, above, own, marks }: Level): readonly Line[] {
 }
 
 function lineHere(from: Line, at: Pick<Line, 'id' | 'recipe'>, marks: readonly Difference[]): Line {
-  return marks.reduce((line, { fields }) => withHeld(line, fields), { ...from, ...at });
+  const line = marks.reduce((so, { fields }) => withHeld(so, fields), { ...from, ...at });
+  const last = marks.findLast(({ fields }) => fields.text !== undefined);
+  if (last ? last.for !== undefined : limited.has(from)) limited.add(line);
+  return line;
+}
+
+const limited = new WeakSet<Line>();
+
+/** Whether the figure or rule of a line is one for some tanks alone. */
+export function isForTank(line: Line): boolean {
+  return limited.has(line);
 }
 
 /** A line with some fields of its own; null takes a field away. */

@@ -49,7 +49,7 @@ function marksOn({ difference }: Records, recipe: string, line: string): readonl
 }
 
 /** What the recipe of an own line, and those below, differ in on it. */
-export function marksUnder(records: Records, line: Line): readonly string[] {
+function marksUnder(records: Records, line: Line): readonly string[] {
   return [line.recipe, ...descendantsOf(records, line.recipe)].flatMap((recipe) =>
     marksOn(records, recipe, recipe === line.recipe ? line.id : lineIdIn(recipe, line)),
   );

@@ -8,7 +8,9 @@ import { parseField, valueOf, type FieldContext } from './field-text.ts';
 import { misfitOf, notOfShape, type Misfit } from './misfit.ts';
 import type { Material, Rate, RecordKind, RecordOf } from './records.ts';
 import { parseRecord } from './references.ts';
+import { withoutUndefined } from './without-undefined.ts';
 import { asShaped, isMeasured } from './tank-shape.ts';
+import { textToKeep, typedTexts, withTyped, type TypedTexts } from './typed-figure.ts';
 
 /** Why a text is refused for a field of a record. */
 export type FieldFault =
@@ -48,7 +50,22 @@ export function putField<K extends RecordKind>(
 ): Result<RecordOf<K>, FieldFault> {
   const field = fieldOf(kind, key);
   const value = field ? parseField(field, text, context) : ok(undefined);
-  return value.ok ? keep(kind, { ...record, [key]: value.value }) : value;
+  if (!value.ok || !field) return value.ok ? keep(kind, { ...record, [key]: value.value }) : value;
+  return keep(
+    kind,
+    withoutUndefined({ ...record, [key]: value.value, ...keptText(kind, record, { key, field, text }, context) }),
+  );
+}
+
+/** The text of a figure is kept where the kind has room for it; an emptied figure has none. */
+function keptText<K extends RecordKind>(
+  kind: K,
+  record: RecordOf<K>,
+  { key, field, text }: { readonly key: string; readonly field: Field; readonly text: string },
+  { display }: FieldContext,
+): { readonly typed?: TypedTexts | undefined } {
+  if (!fieldOf(kind, 'typed')) return {};
+  return { typed: withTyped(typedTexts(record), key, textToKeep(field, text, display)) };
 }
 
 function keep<K extends RecordKind>(kind: K, record: object): Result<RecordOf<K>, FieldFault> {

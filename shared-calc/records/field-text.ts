@@ -5,6 +5,7 @@ import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise, writeFigure, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { EntryFault } from '#shared-calc/read/entry-fault.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { readChoice, type Option } from '#shared-calc/read/read-choice.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
@@ -62,20 +63,21 @@ export function showField(field: Field, value: unknown, context: FieldContext): 
   if (value === undefined) return field.empty ?? '';
   if (typeof value === 'number' && field.kind === 'money') return showCoins(value, context.workshop);
   if (typeof value === 'number') return showNumber(value, field, context.display);
-  return wordsOf(field, value, context.records);
+  return wordsOf(field, value, context);
 }
 
 /** A value as a person would type it. */
 export function entryOfField(field: Field, value: unknown, context: FieldContext): string {
   if (typeof value === 'number' && field.kind === 'money') return entryOfCoins(value, context.workshop);
-  if (typeof value !== 'number') return value === undefined ? '' : wordsOf(field, value, context.records);
+  if (typeof value !== 'number') return value === undefined ? '' : wordsOf(field, value, context);
   const text = String(typedFigure(value, figureUnits(field, context.display)));
   return context.workshop.decimalComma ? text.replace('.', ',') : text;
 }
 
-function wordsOf(field: Field, value: unknown, records: Records): string {
+function wordsOf(field: Field, value: unknown, { records, display }: FieldContext): string {
   if (field.kind === 'weekdays') return writeWeekdays(weekdaysIn(value));
   if (field.kind === 'season') return seasonIn(value);
+  if (field.kind === 'day' && typeof value === 'string') return writeDay(value, display.dateOrder);
   const word = value === true ? 'yes' : value === false ? 'no' : typeof value === 'string' ? value : '';
   return optionsOf(field, records).find((option) => option.value === word)?.label ?? word;
 }
@@ -143,7 +145,7 @@ const parsers: Readonly<Record<FieldKind, (entry: Entry) => Result<unknown, Entr
   choice: parseOption,
   reference: parseOption,
   'yes no': ({ text, name }) => readYesNo(text, name),
-  day: ({ text, name, context }) => readDay(text, name, context.today),
+  day: ({ field, text, name, context }) => readDay(text, name, { ...context, nearest: field.past === true }),
   weekdays: ({ text, name }) => readWeekdays(text, name),
   season: ({ text, name }) => readSeason(text, name),
   money: parseMoney,

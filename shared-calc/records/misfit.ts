@@ -61,7 +61,7 @@ function sameCode(kind: GoodsKind, id: string, records: Records): Misfit | undef
 }
 
 /** How many parents a recipe may have above it. */
-export const DEEPEST = 4;
+const DEEPEST = 4;
 
 function parentMisfit({ id, parent }: Recipe, { recipe }: Records): Misfit | undefined {
   const above: string[] = [];

@@ -5,13 +5,19 @@ import { readTokens } from './read-tokens.ts';
  * functions and quoted words are not changed, even if they have the same letters.
  */
 export function renameInRule(text: string, from: string, to: string): string {
+  return replaceInRule(text, (name) => (name === from ? to : undefined));
+}
+
+/** The same with other text in place of some names. */
+export function replaceInRule(text: string, textFor: (name: string) => string | undefined): string {
   const tokens = readTokens(text);
-  let renamed = '';
+  let replaced = '';
   let copied = 0;
   for (const [at, token] of tokens.entries()) {
-    if (token.is !== 'word' || token.word !== from || tokens[at + 1]?.is === 'open') continue;
-    renamed += text.slice(copied, token.from) + to;
+    const put = token.is === 'word' && tokens[at + 1]?.is !== 'open' ? textFor(token.word) : undefined;
+    if (put === undefined) continue;
+    replaced += text.slice(copied, token.from) + put;
     copied = token.to;
   }
-  return renamed + text.slice(copied);
+  return replaced + text.slice(copied);
 }

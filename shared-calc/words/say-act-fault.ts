@@ -5,7 +5,7 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
-import type { ActFault, Break, Need, RefusedCell } from '#shared-calc/acts/act-fault.ts';
+import type { ActFault, Break, Need, RefusedCell, LinesOfRecipe } from '#shared-calc/acts/act-fault.ts';
 import { nounOf } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import type { RecordFault } from '#shared-calc/records/book-fault.ts';
@@ -32,6 +32,11 @@ const sayings: Sayings<Own, [Called]> = {
       .join(' ')}`,
   'use-of-another-kind': sayUseFault,
   'bad-name': ({ fault }) => sayNameFault(fault),
+  'no-lines-chosen': ({ section }) =>
+    section === undefined ? 'Say which lines, or which section.' : `There is no section called ${section}.`,
+  'reads-others': ({ recipe, lines }) => `They read what ${recipe} does not have: ${labelsOf(lines)}. Take that along.`,
+  'names-clash': ({ recipe, lines }) =>
+    `${recipe} has ${labelsOf(lines)} already. Keep its own, take these in their place, or take them under new names.`,
   'name-taken': ({ name }) => `There is a line called ${name} already.`,
   'at-the-end': ({ label, end }) => `${label} is the ${end} line already.`,
   'no-unit': ({ unit }) => `There is no unit called ${unit}.`,
@@ -275,6 +280,10 @@ function againstOf(fault: ActFault): readonly Against[] | undefined {
 
 function usersOf({ record, by }: Extract<RecordFault, { readonly kind: 'still-used' }>): readonly Against[] {
   return by.map((user) => ({ what: sayRecord(user), why: `it names ${record.id}` }));
+}
+
+function labelsOf(lines: LinesOfRecipe['lines']): string {
+  return lines.map(({ label }) => label).join(', ');
 }
 
 const notOffered = {

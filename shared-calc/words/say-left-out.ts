@@ -6,17 +6,18 @@ import { sayPlainDate, saySeasonDays } from '#shared-calc/prepare/say-day.ts';
 import type { NoSupplier } from '#shared-calc/buy/no-supplier.ts';
 
 /** What placing orders leaves out: goods without a supplier or out of season, suppliers that were not asked for. */
-export type LeftOut = Pick<Placement, 'drafts' | 'noSupplier' | 'outOfSeason' | 'unpaid'> & {
+export type LeftOut = Pick<Placement, 'drafts' | 'noSupplier' | 'noPrice' | 'outOfSeason' | 'unpaid'> & {
   /** Suppliers asked for that nothing is bought from. */
   readonly nothingFrom: readonly string[];
 };
 
 export function leftOutOf(placement: Placement, suppliers: readonly string[] | undefined): LeftOut {
-  const { drafts, noSupplier, outOfSeason, unpaid } = placement;
+  const { drafts, noSupplier, noPrice, outOfSeason, unpaid } = placement;
   const ids = drafts.map(({ supplier }) => supplier.id);
   return {
     drafts: drafts.filter(({ supplier }) => suppliers && !suppliers.includes(supplier.id)),
     noSupplier,
+    noPrice,
     outOfSeason,
     unpaid,
     nothingFrom: (suppliers ?? []).filter((id) => !ids.includes(id)),
@@ -31,6 +32,7 @@ export function sayLeftOut(left: LeftOut, derived: Derived): readonly string[] {
   return [
     ...left.unpaid.map((job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`),
     ...left.noSupplier.map((each) => sayNoSupplier(each, derived)),
+    ...left.noPrice.map((each) => sayNoPrice(each, derived)),
     ...left.outOfSeason.map((each) => saySeason(each, derived)),
     ...left.drafts.map(
       ({ supplier, goodsCoins }) => `Not ordered from ${supplier.name}: ${money(goodsCoins)} of goods.`,
@@ -47,6 +49,11 @@ export function sayNoSupplier(
   const { coinDecimals, currency } = workshop;
   const amount = goodsWords(buy, unit, display);
   return `No supplier yet: ${label} (${material}), ${amount}, ${coinsText(coins, coinDecimals)} ${currency}. It is not ordered.`;
+}
+
+/** `No price yet: Cube 450 (T07), 2. It is not ordered.` */
+function sayNoPrice({ material, label, unit, toBuy }: Placement['noPrice'][number], { display }: Derived): string {
+  return `No price yet: ${label} (${material}), ${goodsWords(toBuy, unit, display)}. It is not ordered.`;
 }
 
 /** `Oak leaves: to be had only from 1 October to 31 March, 145 g short until 1 October 2027.` */

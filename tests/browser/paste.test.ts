@@ -1,8 +1,10 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { added, emptyChange } from '#shared-calc/records/change.ts';
+import { ok } from '#shared-calc/result.ts';
 import { boxOf, figures, goTo, quietLine, stored } from './bench-hands.ts';
 import { noneComplained, useServedBook } from './use-served-book.ts';
-import { withSizes, writeIn } from './write-in.ts';
+import { withSizes, writeIn, type Act } from './write-in.ts';
 
 const sizes = ['T01', 'T02', 'T03', 'T04', 'T05', 'T06'] as const;
 const rows = 58;
@@ -215,4 +217,30 @@ function rowOf(label: string): Promise<number> {
   }, label);
 }
 
+describe('prices that are missing', () => {
+  const unpriced = ['T03', 'M07', 'M25b'];
+
+  test('pasted as a column they make the sum whole, in one edit that is undone', async () => {
+    const bare = await pages.begin('prices/J01', (book) => writeIn(book, [withoutPrices(unpriced)]));
+    await bare.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    const said = bare.locator('main > header');
+    await expect.poll(() => said.textContent()).toMatch(/at least .*3 prices missing/);
+    await bare.keyboard.press('ArrowRight');
+    await bare.keyboard.press('ArrowRight');
+    await bare.keyboard.press('ArrowRight');
+    await bare.evaluate(() => navigator.clipboard.writeText('96.00\r\n13.50\r\n46.50\r\n'));
+    await bare.keyboard.press('Control+v');
+    await expect.poll(() => said.textContent()).not.toMatch(/at least|missing;/);
+    await bare.keyboard.press('Control+z');
+    await expect.poll(() => said.textContent()).toMatch(/at least .*3 prices missing/);
+  });
+});
+
 noneComplained(pages);
+
+function withoutPrices(materials: readonly string[]): Act {
+  return ({ pack, packPrice }) => {
+    const gone = [...packPrice.values()].filter((price) => materials.includes(pack.get(price.pack)?.material ?? ''));
+    return ok({ ...emptyChange('prices gone'), removed: gone.map((record) => added('packPrice', record)) });
+  };
+}

@@ -156,5 +156,6 @@ describe('more tabs than a browser opens connections', () => {
     await first.goto(new URL('/.vite/license.md', first.url()).href);
     await write(second, ['Litter depth', 'T03'], '32');
     await readsSoon(last, 'Litter depth, T03, 32 mm, local value');
+    expect(await figures(last, 'Litter depth', ['T03'])).toEqual(['32']);
   });
 });

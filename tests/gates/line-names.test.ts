@@ -17,14 +17,16 @@ const names = new Set(
 );
 
 /**
- * The trade functions use rules as examples; the last two know the lines of old books by name, and the columns of
- * tables as they were made.
+ * The trade functions use rules as examples; the next two know the lines of old books by name, and the columns of
+ * tables as they were made; the last two make a recipe of the lines that the program brings.
  */
 const mayNameLines = [
   'shared-calc/trade/',
   'shared-calc/rule/',
   'shared-calc/fields/first-recipes.ts',
   'electron/book/migrations/',
+  'shared-calc/recipe/pattern.ts',
+  'shared-calc/recipe/recipe-of-answers.ts',
 ];
 
 const sources = ['shared-calc', 'electron', 'renderer']

@@ -9,11 +9,13 @@ import {
   isSurveyKey,
   openQuestions,
   readAnswer,
+  typedAnswer,
   surveySections,
 } from '#shared-calc/jobs/survey-questions.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
+import type { TypedTexts } from '#shared-calc/records/typed-figure.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { sayEntryFault } from '#shared-calc/words/say-entry-fault.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
@@ -39,11 +41,11 @@ export const jobSurveyCommand: Command = {
       const derived = derive(book.records(), today());
       const job = findJob(derived.records, id);
       if (!job.ok) return refusal(sayJobFault(job.fault));
-      const answers = readAnswers(texts, derived);
+      const answers = readAnswers(job.value, texts, derived);
       if (!answers.ok) return refusal(answers.fault);
       const moved: AgainstJob[] = [];
       if (texts.length > 0) {
-        const input = { job: id, survey: answers.value, figures: [], ...reasonOf(given) };
+        const input = { job: id, ...answers.value, figures: [], ...reasonOf(given) };
         const change = writeSurvey.run(derived, input);
         if (!change.ok) return refusal(sayActFault(change.fault));
         moved.push(...againstChange(derived, change.value));
@@ -52,18 +54,24 @@ export const jobSurveyCommand: Command = {
       }
       const against = allAgainst(moved);
       const after = derived.update(book.records());
-      const { survey } = after.records.job.get(id) ?? job.value;
+      const surveyed = after.records.job.get(id) ?? job.value;
       return {
         is: 'answer',
-        json: { ...surveyJson(id, survey), ...(moved.length > 0 && { against }) },
-        table: () => surveyTable(survey, after),
+        json: { ...surveyJson(id, surveyed.survey), ...(moved.length > 0 && { against }) },
+        table: () => surveyTable(surveyed, after),
         notices: sayAgainst(against),
       };
     }),
 };
 
-function readAnswers(texts: readonly string[], derived: Derived): Result<Partial<Survey>, string> {
+interface Answered {
+  readonly survey: Partial<Survey>;
+  readonly typed?: TypedTexts;
+}
+
+function readAnswers(job: Job, texts: readonly string[], derived: Derived): Result<Answered, string> {
   let answers: Partial<Survey> = {};
+  let { typed } = job;
   for (const text of texts) {
     const [, key = text, answer] = /^([^=]*)=(.*)$/s.exec(text) ?? [];
     if (!isSurveyKey(key)) return failed(`The survey does not ask ${key}.${didYouMean(key, Object.keys(fields))}`);
@@ -71,23 +79,25 @@ function readAnswers(texts: readonly string[], derived: Derived): Result<Partial
     const read = readAnswer(key, answer, derived);
     if (!read.ok) return failed(sayEntryFault(read.fault));
     answers = { ...answers, ...read.value };
+    typed = typedAnswer({ ...job, typed }, key, answer, derived);
   }
-  return ok(answers);
+  return ok({ survey: answers, ...(typed && { typed }) });
 }
 
 function surveyJson(job: string, survey: Job['survey']): Record<string, unknown> {
   return { job, survey, open: openQuestions(survey).map(({ key, limits, ask }) => ({ key, limits, ask })) };
 }
 
-function surveyTable(survey: Survey, derived: Derived): string {
+function surveyTable(job: Job, derived: Derived): string {
   const rows = surveySections.flatMap(({ title, questions }) => [
     [title.toUpperCase()],
     ...questions.map(({ key, limits, ask }) => [
       fields[key].heading,
       key,
-      isAnswered(survey, key) ? answerWords(survey, key, derived) : `not asked: ${ask}, for ${limits}`,
+      isAnswered(job.survey, key) ? answerWords(job, key, derived) : `not asked: ${ask}, for ${limits}`,
     ]),
   ]);
   const table = textTable(['question', 'key', 'answer'], rows);
-  return survey.notes === '' ? table : [table, '', survey.notes].join('\n');
+  const { notes } = job.survey;
+  return notes === '' ? table : [table, '', notes].join('\n');
 }

@@ -1,5 +1,6 @@
 import { derive } from '#shared-calc/derive/derived.ts';
 import { dueOf, dueWithin } from '#shared-calc/derive/today.ts';
+import { startList, type StartEntry } from '#shared-calc/derive/start-list.ts';
 import type { TodayItem } from '#shared-calc/derive/today-item.ts';
 import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -21,8 +22,14 @@ export const todayCommand: Command = {
       const asked = readDay(given, 'on');
       if (!asked.ok) return refusal(asked.fault);
       const on = asked.value ?? today();
-      const items = dueWithin(dueOf(derive(book.records(), on)), on, Number(given.text('days') ?? 0));
-      return { is: 'answer', json: { on, items: items.map(itemJson) }, table: () => itemTable(items) };
+      const derived = derive(book.records(), on);
+      const items = dueWithin(dueOf(derived), on, Number(given.text('days') ?? 0));
+      const start = startList(derived);
+      return {
+        is: 'answer',
+        json: { on, items: items.map(itemJson), start: start.map(startJson) },
+        table: () => [...startTable(start), itemTable(items)].join('\n'),
+      };
     }),
 };
 
@@ -35,6 +42,27 @@ function misuse(given: Arguments): string | undefined {
 
 function itemJson({ key, day, what, who, why, late, job, client, tub, order, decides }: TodayItem): unknown {
   return { key, day, what, who, why, late, job, client, tub, order, decides };
+}
+
+function startJson({ id, label, state, needs, says, missing }: StartEntry): unknown {
+  return {
+    id,
+    label,
+    state,
+    needs,
+    says,
+    missing: missing.map(({ what, of, label: named }) => ({ what, of, label: named })),
+  };
+}
+
+function startTable(start: readonly StartEntry[]): readonly string[] {
+  if (start.length === 0) return [];
+  const rows = start.map(({ label, state, needs, says }) => [
+    label,
+    state === 'done' ? 'done' : `needs ${needs}`,
+    says,
+  ]);
+  return [textTable(['to a first quote', '', ''], rows), ''];
 }
 
 function itemTable(items: readonly TodayItem[]): string {

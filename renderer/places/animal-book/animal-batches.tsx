@@ -14,6 +14,7 @@ import { readDay } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { AnimalKind } from '#shared-calc/records/records.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { PlaceAnimals } from './place-animals.tsx';
 
 interface BatchesParts {
@@ -148,7 +149,7 @@ function NewBatch({ kind, context, api }: BatchesParts) {
   const write = () => {
     const animals = said(readMeasure(count, many, context.display));
     if (!animals.ok) return setWrong(animals.fault);
-    const day = said(readDay(cameOn || context.today, 'Came on', context.today));
+    const day = said(readDay(cameOn || context.today, 'Came on', { ...context, nearest: true }));
     if (!day.ok) return setWrong(day.fault);
     const batch = { kind: kind.id, count: animals.value ?? 0, from: from.trim() || 'own', cameOn: day.value };
     const clear = () => [setCount, setFrom, setCameOn].forEach((set) => set(''));
@@ -160,7 +161,14 @@ function NewBatch({ kind, context, api }: BatchesParts) {
       <Fields>
         <TextField label="Animals" of="the new batch" figure text={count} typing={setCount} enter={write} />
         <TextField label="From" hint="empty: our own" text={from} typing={setFrom} enter={write} />
-        <TextField label="Came on" hint={`empty: ${context.today}`} text={cameOn} typing={setCameOn} enter={write} />
+        <TextField
+          label="Came on"
+          hint={`empty: ${writeDay(context.today, context.display.dateOrder)}`}
+          text={cameOn}
+          typing={setCameOn}
+          enter={write}
+          days={context}
+        />
       </Fields>
       {wrong !== undefined && <Fault>{wrong}</Fault>}
       <Buttons>

@@ -5,16 +5,20 @@ import { contextNow } from '#renderer/books/book-api.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
 import { SoldAs } from '#renderer/books/sold-as.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Dialog } from '#renderer/kit/dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { differenceWords } from '#shared-calc/papers/house-said.ts';
-import { FirstMinute, isFirstMinute } from './first-minute.tsx';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { places } from '#shared-calc/contract/places.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { FollowedPanel } from '#renderer/panel/followed-panel.tsx';
 import { memo } from '#shared-calc/records/memo.ts';
+import { guessesAsMissing } from '#shared-calc/buy/missing.ts';
+import { countMissing } from '#shared-calc/buy/say-missing.ts';
+import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
@@ -48,7 +52,7 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
     }
     shown = route;
     const opened = bench.opened.value;
-    if (!opened || isFirstMinute(store.book.records.value)) return firstMinute(store);
+    if (!opened) return nothingOpen(store);
     return {
       about: bench.title.value,
       aside: [asideOf(store), soldWords(store)].filter((words) => words !== '').join('; '),
@@ -65,13 +69,24 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   };
 }
 
-/** The view of a book without any size yet. */
-function firstMinute({ book }: PageStore): PlaceView {
+/** No job is open that has a size. */
+function nothingOpen({ book }: PageStore): PlaceView {
+  const isNew = book.records.value.size.size === 0;
   return {
     about: '',
     aside: '',
     acts: [],
-    work: <FirstMinute context={contextNow(book)} api={book} />,
+    work: (
+      <EmptyNote>
+        The bench works every figure of a job's tanks side by side.{' '}
+        {isNew ? (
+          <Link href={writeRoute('today')}>Begin with what a first quote needs</Link>
+        ) : (
+          <Link href={writeRoute('jobs')}>Open a job</Link>
+        )}
+        .
+      </EmptyNote>
+    ),
   };
 }
 
@@ -146,7 +161,8 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
       }
     : { label: actNames.priceBySize, hint: 'Take a second size first.' };
   const list: PlaceAct = { label: actNames.saveCsv, hint: 'The bench as a list', run: save };
-  if (job === undefined) return [compare, prices, list];
+  const lacks = lackAct(worked, job);
+  if (job === undefined) return [compare, prices, list, ...lacks];
   const offered = book.derived.value.job(job)?.sold?.offered.length ?? 0;
   const offers: PlaceAct = {
     label: offered === 1 ? '1 house change' : `${offered} house changes`,
@@ -158,9 +174,30 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
     prices,
     list,
     ...(offered > 0 ? [offers] : []),
+    ...lacks,
     { label: actNames.makeQuote, run: () => (location.hash = writeRoute('quotes', job)) },
     { label: actNames.takeSize, main: true, run: bench.acts.takeSize },
   ];
+}
+
+/** Leads to the prices that the sizes wait for or guess; nothing while all are there. */
+function lackAct({ source, sums, isWorked }: WorkedBench, job: string | undefined): readonly PlaceAct[] {
+  const { columns, lines, pricing } = source();
+  const isOpen = (material: string) => {
+    const goods = pricing.prices.goods.get(material);
+    return !goods || goods.fault !== undefined || goods.packs.some(({ guess }) => guess);
+  };
+  const needed = new Set([...lines.flatMap(({ material }) => material ?? []), ...columns.map(({ tank }) => tank.id)]);
+  needed.delete('TANK');
+  if (![...needed].some(isOpen)) return [];
+  const known = columns.filter(({ key }) => isWorked(key)).map(({ key }) => sums(key));
+  const asked = known.flatMap((each) =>
+    each.ok ? [...each.value.missing, ...guessesAsMissing(each.value.guesses)] : [],
+  );
+  const prices = new Map(asked.filter(({ what }) => what === 'price').map((each) => [each.of, each]));
+  if (prices.size === 0) return [];
+  const run = () => (location.hash = writeRoute('prices', ...(job === undefined ? [] : [job])));
+  return [{ label: countMissing([...prices.values()]), hint: 'Give them in one list', run }];
 }
 
 function chosenColumn({ bench }: PageStore): string {

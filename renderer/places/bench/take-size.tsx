@@ -5,8 +5,8 @@ import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog } from '#renderer/kit/dialog.tsx';
 import type { PageStore } from '#renderer/store/page-store.ts';
-import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
-import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { tankSizeWords } from '#shared-calc/recipe/size-words.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { NewTankForm } from './new-tank-form.tsx';
@@ -153,7 +153,6 @@ function sizesMm({ insideLengthMm, insideDepthMm, insideHeightMm }: Tank): reado
 }
 
 function sizeOf(tank: Tank, display: Display): string {
-  const sizes = sizesMm(tank).map((mm) => showValue(mm / 1000, 'mm', display));
-  if (sizes.length === 0) return 'not measured';
-  return `${tank.shape}, ${sizes.join(' × ')}\u00a0${shownUnitWords('mm', display)} inside`;
+  const words = tankSizeWords(tank, display);
+  return words.startsWith(tank.shape) ? words : `${tank.shape}, ${words}`;
 }

@@ -1,6 +1,5 @@
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
-import { readDay } from '#shared-calc/read/read-day.ts';
-import type { Day } from '#shared-calc/calendar/day.ts';
+import { readDay, type DayReading } from '#shared-calc/read/read-day.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { calledOf } from '#shared-calc/fields/record-fields.ts';
@@ -35,11 +34,11 @@ export const noWishes: Wishes = {
 export function typedJob(
   records: Pick<Records, 'tank' | 'recipe'>,
   { sizes: sizesText, handover: dayText, ...words }: Wishes,
-  today: Day,
+  reading: DayReading,
 ): Result<ActInputs['newJob'], string> {
   const sizes = sizesText.trim() === '' ? ok([]) : readSizes(sizesText, records);
   if (!sizes.ok) return failed(sayJobFault(sizes.fault));
-  const handover = dayText.trim() === '' ? ok(undefined) : said(readDay(dayText, calledOf('job', 'handover'), today));
+  const handover = dayText.trim() === '' ? ok(undefined) : said(readDay(dayText, calledOf('job', 'handover'), reading));
   if (!handover.ok) return handover;
   return ok({ ...words, sizes: [...sizes.value], writings: [], by: 'client', handover: handover.value });
 }

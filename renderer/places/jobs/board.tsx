@@ -1,4 +1,5 @@
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { contextMenuOf, type EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { BoardGroup, BoardRow } from '#shared-calc/derive/job-board.ts';
@@ -25,7 +26,7 @@ export function Board({ groups, open, byState }: BoardParts) {
           </h2>
           <ul>
             {rows.map((row) => (
-              <li key={row.job.id}>
+              <li key={row.job.id} {...contextMenuOf(() => jobMenu(row.job))}>
                 <JobLink row={row} isOpen={row.job.id === open} state={byState ? '' : row.job.state} />
               </li>
             ))}
@@ -34,6 +35,18 @@ export function Board({ groups, open, byState }: BoardParts) {
       ))}
     </nav>
   );
+}
+
+/** The places of a job. */
+function jobMenu({ id, title }: BoardRow['job']): EntryMenu {
+  const to = (says: string, place: Parameters<typeof writeRoute>[0]) => ({
+    says,
+    run: () => (location.hash = writeRoute(place, id)),
+  });
+  return {
+    label: `${id} ${title}`,
+    acts: [to('Open the job', 'jobs'), to('Size bench', 'bench'), to('Quote', 'quotes'), to('Needs', 'needs')],
+  };
 }
 
 interface LinkParts {

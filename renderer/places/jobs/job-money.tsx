@@ -14,6 +14,7 @@ import { calledOf, headingOf } from '#shared-calc/fields/record-fields.ts';
 import { JobEntry } from './job-entry.tsx';
 import type { JobPart } from './job-part.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { Muted } from '#renderer/kit/muted.tsx';
 
 /** A job's dates, its costing basis and its deposit. */
@@ -63,9 +64,9 @@ function Deposit(part: JobPart) {
   const { today, workshop } = part.context;
   const { ask, dialog } = useDeposit(part);
   const [amount, setAmount] = useState(entryOfCoins(job.depositCoins, workshop));
-  const [on, setOn] = useState(job.depositOn ?? today);
+  const [on, setOn] = useState(writeDay(job.depositOn ?? today, part.context.display.dateOrder));
   const coins = amount.trim() === '' ? undefined : said(readMoney(amount, workshop));
-  const day = said(readDay(on, calledOf('job', 'depositOn'), today));
+  const day = said(readDay(on, calledOf('job', 'depositOn'), { ...part.context, nearest: true }));
   const record = () => {
     if (!coins?.ok || !day.ok) return;
     ask({ job: job.id, coins: coins.value, on: day.value });
@@ -85,6 +86,7 @@ function Deposit(part: JobPart) {
         <TextField
           label={headingOf('job', 'depositOn')}
           text={on}
+          days={part.context}
           typing={setOn}
           enter={record}
           wrong={day.ok ? undefined : day.fault}

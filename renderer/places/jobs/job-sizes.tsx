@@ -5,6 +5,7 @@ import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobPart } from './job-part.ts';
 import { MutedLine } from '#renderer/kit/muted.tsx';
+import { PickTanks } from './pick-tanks.tsx';
 import { SizeAnimals } from './size-animals.tsx';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
@@ -29,6 +30,11 @@ export function JobSizes({ job, context, api }: JobPart) {
         />
         <Kit job={job} api={api} />
       </Fields>
+      <PickTanks
+        tanks={[...records.tank.values()]}
+        sizes={sizes}
+        put={(wanted) => void settle(wanted.map(sizeWords).join(', '))}
+      />
       <SizeAnimals {...{ job, context, api }} />
       <MutedLine>
         {recipe?.id} {recipe?.title}.{' '}

@@ -1,3 +1,4 @@
+import { Button } from '#renderer/kit/button.tsx';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { openMade } from './open-made.ts';
 import { signal, type Signal } from '@preact/signals';
@@ -87,7 +88,12 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
           <JobCard key={job.id} job={job} context={context} api={api} />
         ) : (
           <EmptyNote>
-            {records.job.size === 0 ? 'There is no job yet. Make the first.' : 'Open a job to see its card.'}
+            {records.job.size === 0 ? 'There is no job yet. ' : 'Open a job to see its card.'}
+            {records.job.size === 0 && (
+              <Button look="plain" onClick={() => (asking.value = true)}>
+                Make the first
+              </Button>
+            )}
           </EmptyNote>
         )}
         {job && <OpenedJob api={api} job={job.id} />}

@@ -21,6 +21,7 @@ import {
   readAnswer,
   surveyField,
   surveySections,
+  typedAnswer,
   type SurveyQuestion,
 } from '#shared-calc/jobs/survey-questions.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
@@ -74,7 +75,8 @@ function useAnswering({ job, context, api }: JobPart) {
   const write: Answering['write'] = (key, text) => {
     const read = readAnswer(key, text, context);
     if (!read.ok) return sayEntryFault(read.fault);
-    const input = { job: job.id, survey: read.value, figures: [] };
+    const typed = typedAnswer(job, key, text, context);
+    const input = { job: job.id, survey: read.value, typed, figures: [] };
     const against = againstAct(api.derived.peek(), 'writeSurvey', input);
     if (against.length === 0) return api.doAct('writeSurvey', input);
     isWritten.current = false;
@@ -171,7 +173,7 @@ function Written({ name, hint, lines, ...part }: WrittenParts) {
       {...(kind === 'words' ? { longest } : { figure: true })}
       {...(lines && { lines })}
       {...(unit !== '' && { unit })}
-      text={answerEntry(part.job.survey, name, part.context)}
+      text={answerEntry(part.job, name, part.context)}
       settle={(text) => part.write(name, text)}
     />
   );

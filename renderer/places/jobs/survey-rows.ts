@@ -35,7 +35,7 @@ export function surveyRows(
 ): readonly SurveyRow[] {
   const values = [...records.localValue.values()].filter((value) => value.job === job.id);
   const reader = boxReader(lines);
-  const given = surveyGiven(job.survey, lines);
+  const given = surveyGiven(job, lines);
   return surveyLines(lines).map((line) => {
     const ofLine = values.filter((value) => value.line === line.name);
     const whole = ofLine.find((value) => value.size === undefined);

@@ -19,6 +19,7 @@ import { Caution } from '#renderer/kit/caution.tsx';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { LackNote } from '#renderer/kit/lack-note.tsx';
+import { guessesAsMissing } from '#shared-calc/buy/missing.ts';
 import { sumLabel } from '#shared-calc/papers/quote-part.ts';
 import { jobSupply } from '#shared-calc/derive/job-supply.ts';
 import type { Supply } from '#shared-calc/buy/material-need.ts';
@@ -74,7 +75,11 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
           <Choices job={job} context={context} api={api} fromStore={fromStore.value} turn={turn} />
           {needs.ok ? (
             <>
-              <LackNote {...needs.value.list} job={job} records={context.records} />
+              <LackNote
+                missing={lacksOf(needs.value.list)}
+                jobs={job === undefined ? [] : [job]}
+                records={context.records}
+              />
               <NeedsTable view={needs.value} columns={columns} basis={pricing.basis} {...context} />
               <Suppliers view={needs.value} context={context} />
               <CautionList cautions={needsCautions(worked.bench())} />
@@ -118,6 +123,10 @@ function Nothing() {
       and its needs are listed here.
     </EmptyNote>
   );
+}
+
+function lacksOf({ missing, guesses }: NeedsView['list']) {
+  return [...missing, ...guessesAsMissing(guesses)];
 }
 
 function Refused({ says }: { readonly says: string }) {

@@ -22,7 +22,12 @@ interface TableParts {
 /** Orders with their state and what is in; what is still to come of them all stands at the foot. */
 export function OrdersTable({ orders, chosen, context: { records, workshop } }: TableParts) {
   if (orders.length === 0)
-    return <EmptyNote>Nothing is ordered. Orders are placed from the shopping run, or here for the store.</EmptyNote>;
+    return (
+      <EmptyNote>
+        Nothing is ordered. Orders are placed from the <Link href={writeRoute('run')}>shopping run</Link>, or here for
+        the store.
+      </EmptyNote>
+    );
   const money = (coins: number) => showCoins(coins, workshop);
   const open = orders.filter(isOpenOrder);
   const sum = (of: (each: OrderStanding) => number) => money(open.reduce((all, each) => all + of(each), 0));

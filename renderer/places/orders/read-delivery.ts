@@ -1,7 +1,7 @@
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
-import { readDay } from '#shared-calc/read/read-day.ts';
+import { readDay, type DayReading } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -35,9 +35,9 @@ export function readDelivery(typed: TypedDelivery, context: Context): Result<Rea
   }
   if (lines.length === 0) return failed('Say how many packs came, of one line at least.');
   const [on, until, bestBefore] = [
-    dayOf(typed.on, 'Came on', context.today),
-    dayOf(typed.until, 'In quarantine until', context.today),
-    dayOf(typed.bestBefore, 'Best before', context.today),
+    dayOf(typed.on, 'Came on', { ...context, nearest: true }),
+    dayOf(typed.until, 'In quarantine until', context),
+    dayOf(typed.bestBefore, 'Best before', context),
   ];
   if (!on.ok) return on;
   if (!until.ok) return until;
@@ -56,6 +56,6 @@ function readLine({ n, count, paid }: TypedLine, { workshop, display }: Context)
 }
 
 /** Nothing if no day is given. */
-function dayOf(text: string, name: string, today: Day): Result<Day | undefined, string> {
-  return text.trim() === '' ? ok(undefined) : said(readDay(text, name, today));
+function dayOf(text: string, name: string, reading: DayReading): Result<Day | undefined, string> {
+  return text.trim() === '' ? ok(undefined) : said(readDay(text, name, reading));
 }

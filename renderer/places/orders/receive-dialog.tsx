@@ -14,6 +14,7 @@ import { sayLine } from '#shared-calc/papers/supplier-orders.ts';
 import { entryOfCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { readDelivery, type TypedDelivery, type TypedLine } from './read-delivery.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import css from './orders.module.css';
 
 interface DialogParts {
@@ -53,7 +54,7 @@ export function ReceiveDialog({ standing, api, close }: DialogParts) {
               />
             ))}
           </DialogScroll>
-          <DeliveryFields typed={typed} hasPlants={hasPlants} change={change} enter={enter} />
+          <DeliveryFields context={context} typed={typed} hasPlants={hasPlants} change={change} enter={enter} />
           <Hint>What was ordered for a job is kept for it.</Hint>
           <CautionList cautions={orderedCautions(context.records, [order])} />
         </>
@@ -67,20 +68,22 @@ interface DeliveryParts {
   readonly hasPlants: boolean;
   readonly change: (some: Partial<TypedDelivery>) => void;
   readonly enter: () => void;
+  readonly context: BookContext;
 }
 
 /** What holds for all that came. */
-function DeliveryFields({ typed, hasPlants, change, enter }: DeliveryParts) {
+function DeliveryFields({ typed, hasPlants, change, enter, context }: DeliveryParts) {
   const apart = `plants stand apart for ${QUARANTINE_DAYS} days unless a day is given`;
   return (
     <Fields>
-      <TextField label="Came on" text={typed.on} typing={(on) => change({ on })} enter={enter} />
+      <TextField label="Came on" text={typed.on} typing={(on) => change({ on })} enter={enter} days={context} />
       <TextField
         label="Best before"
         hint="empty: none"
         text={typed.bestBefore}
         typing={(bestBefore) => change({ bestBefore })}
         enter={enter}
+        days={context}
       />
       <TextField
         label="In quarantine until"
@@ -88,6 +91,7 @@ function DeliveryFields({ typed, hasPlants, change, enter }: DeliveryParts) {
         text={typed.until}
         typing={(until) => change({ until })}
         enter={enter}
+        days={context}
       />
       <TextField
         label="Note"
@@ -100,14 +104,14 @@ function DeliveryFields({ typed, hasPlants, change, enter }: DeliveryParts) {
   );
 }
 
-function freshDelivery(lines: readonly LineStanding[], { workshop, today }: BookContext): TypedDelivery {
+function freshDelivery(lines: readonly LineStanding[], { workshop, today, display }: BookContext): TypedDelivery {
   return {
     lines: lines.map(({ line, open }) => ({
       n: line.n,
       count: writeNumber(open, Number.isInteger(open) ? 0 : 2, { ...workshop, group: false }),
       paid: entryOfCoins(line.askedCoins, workshop),
     })),
-    on: today,
+    on: writeDay(today, display.dateOrder),
     bestBefore: '',
     until: '',
     note: '',

@@ -18,6 +18,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { TreatmentWish } from './treatment-texts.ts';
 import css from './prepare.module.css';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** A batch, as typed. */
@@ -105,7 +106,12 @@ function BatchEntries({ view, asked, materials, texts, set, write }: EntriesPart
         {...(load !== undefined && { hint: `empty: ${writeNumber(load, 2, workshop)} L` })}
       />
       <TextField label="Collected at" hint="away from roads, where nothing is sprayed" {...text('collectedAt')} />
-      <TextField label="Treated on" hint={`empty: ${today}`} {...text('on')} />
+      <TextField
+        label="Treated on"
+        hint={`empty: ${writeDay(today, view.context.display.dateOrder)}`}
+        {...text('on')}
+        days={view.context}
+      />
       <TextField label="Note" {...text('note')} />
     </Fields>
   );
@@ -131,7 +137,7 @@ function readBatch(
   const measure = { name: 'Litres', stored: 'L', low: 0.1, high: 10_000 };
   const litres = said(readMeasure(texts.litres || load, measure, { decimalComma }));
   if (!litres.ok) return litres;
-  const on = said(readDay(texts.on || today, 'Treated on', today));
+  const on = said(readDay(texts.on || today, 'Treated on', { ...view.context, nearest: true }));
   if (!on.ok) return on;
   const { material, collectedAt, note } = texts;
   return ok({ material, collectedAt, note, moistened, way: chosen.way, aim, litres: litres.value ?? 0, on: on.value });

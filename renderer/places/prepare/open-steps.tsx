@@ -11,6 +11,7 @@ import type { Job } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 import type { PartView } from './part-view.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import css from './prepare.module.css';
 
 type JobView = Omit<PartView, 'job'> & { readonly job: Job };
@@ -53,11 +54,16 @@ interface FormParts {
 /** Enter writes the step as done, Escape leaves it. A note is also the reason, where something stands against the job. */
 function StepForm({ view, item, leave }: FormParts) {
   const { records, today, workshop } = view.context;
-  const [texts, setTexts] = useState({ day: today, who: item.who, minutes: '', note: '' });
+  const [texts, setTexts] = useState({
+    day: writeDay(today, view.context.display.dateOrder),
+    who: item.who,
+    minutes: '',
+    note: '',
+  });
   const [wrong, setWrong] = useState<string>();
   const set = (some: Partial<typeof texts>) => setTexts({ ...texts, ...some });
   const write = () => {
-    const on = said(readDay(texts.day, 'The day', today));
+    const on = said(readDay(texts.day, 'The day', { ...view.context, nearest: true }));
     if (!on.ok) return setWrong(on.fault);
     const minutes = texts.minutes.trim() === '' ? ok(undefined) : said(readMeasure(texts.minutes, took, workshop));
     if (!minutes.ok) return setWrong(minutes.fault);
@@ -75,7 +81,14 @@ function StepForm({ view, item, leave }: FormParts) {
       }}
     >
       <Fields>
-        <TextField label="Done on" text={texts.day} typing={(day) => set({ day })} wrong={wrong} enter={write} />
+        <TextField
+          label="Done on"
+          text={texts.day}
+          typing={(day) => set({ day })}
+          wrong={wrong}
+          enter={write}
+          days={view.context}
+        />
         <ChoiceField
           label="By"
           value={texts.who}

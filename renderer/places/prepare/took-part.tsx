@@ -4,8 +4,9 @@ import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { figureWords, readUnits, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
-import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { withRange } from '#shared-calc/bench/range-words.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -55,7 +56,14 @@ function Taken({ title, rows, state, context, job }: TakenParts) {
   const settle =
     ({ line, label, unit }: TookRow) =>
     (text: string) => {
-      const measure = { name: label, stored: unit, low: 0, high: 1_000_000, mayBeEmpty: true };
+      const measure = {
+        name: label,
+        stored: unit,
+        shown: shownUnit(unit, display),
+        low: 0,
+        high: 1_000_000,
+        mayBeEmpty: true,
+      };
       const read = said(readMeasure(text, measure, workshop));
       if (!read.ok) return state.api.refuse(read.fault);
       return state.api.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
@@ -68,9 +76,13 @@ function Taken({ title, rows, state, context, job }: TakenParts) {
           <SettledField
             key={row.line}
             label={row.label}
-            unit={row.unit === 'each' ? '' : shownUnitWords(row.unit, { ...display, unitsShown: {} })}
+            unit={row.unit === 'each' ? '' : shownUnitWords(row.unit, display)}
             figure
-            text={row.actual === undefined ? '' : plainText(row.actual.value, workshop.decimalComma)}
+            text={
+              row.actual === undefined
+                ? ''
+                : plainText(inShown(row.actual.value, row.unit, display), workshop.decimalComma)
+            }
             settle={settle(row)}
             hint={row.planned === undefined ? '' : `planned ${plannedWords(row, row.planned, display)}`}
           />
@@ -85,6 +97,11 @@ function plannedWords({ unit, range }: TookRow, planned: number, display: Displa
   if (typeof range === 'object') return readUnits(withRange({ value, range, unit, side: 'both' }, display), display);
   const figure = figureWords(value, unit, display);
   return range === undefined ? figure : `${figure}, range not known`;
+}
+
+function inShown(value: number, unit: string, display: Display): number {
+  const shown = shownUnit(unit, display);
+  return shown === unit ? value : cleanNoise(fromBase(toBase(value, unitOf(unit)), unitOf(shown)));
 }
 
 function plainText(figure: number, decimalComma: boolean): string {

@@ -21,7 +21,11 @@ export function AllQuotes({ context, sealOf }: AllParts) {
   const { records, workshop, today } = context;
   const quotes = issuedLastFirst(records);
   if (quotes.length === 0)
-    return <EmptyNote>No quote has been issued yet. Open a job, and its quote stands here.</EmptyNote>;
+    return (
+      <EmptyNote>
+        No quote has been issued yet. <Link href={writeRoute('jobs')}>Open a job</Link>, and its quote stands here.
+      </EmptyNote>
+    );
   const nameOf = ({ quote, body }: ReadQuote) => {
     const job = records.job.get(quote.job ?? '') ?? body?.job;
     return job && jobName(job);

@@ -9,6 +9,7 @@ import { benchSection } from '#renderer/drawing/section-of.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { optionsCsv } from '#shared-calc/papers/options-csv.ts';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
+import { showsInches } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
 interface OptionsParts {
@@ -29,14 +30,14 @@ export function OptionsView({ job, context }: OptionsParts) {
   );
 }
 
-function drawingsOf({ job: jobOf }: BookContext, id: string): readonly DrawnSize[] {
+function drawingsOf({ job: jobOf, display }: BookContext, id: string): readonly DrawnSize[] {
   const job = jobOf(id);
   if (!job) return [];
   const { bench } = job;
   return bench.input().columns.map(({ key, label }) => ({
     size: key,
     called: calledOf({ key, label }),
-    figures: benchSection(bench, key),
+    figures: { ...benchSection(bench, key), inches: showsInches(display) },
   }));
 }
 

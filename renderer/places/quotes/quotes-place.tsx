@@ -195,7 +195,7 @@ interface DraftParts {
 function Draft({ draft: { body, sums, lacks }, job, context: { records, display } }: DraftParts) {
   return (
     <>
-      <LackNote job={job.id} records={records} missing={lacks} guesses={[]} />
+      <LackNote jobs={[job.id]} records={records} missing={lacks} />
       <PaintedQuote body={body} display={display} part={sums} />
     </>
   );

@@ -17,6 +17,7 @@ import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface PanelParts {
@@ -44,7 +45,7 @@ interface RiseParts extends Omit<PanelParts, 'row'> {
 
 function Rise({ supplier, context, api }: RiseParts) {
   const [by, setBy] = useState('');
-  const [from, setFrom] = useState(context.today);
+  const [from, setFrom] = useState(writeDay(context.today, context.display.dateOrder));
   const [codes, setCodes] = useState('');
   const share = said(
     readMeasure(
@@ -53,7 +54,7 @@ function Rise({ supplier, context, api }: RiseParts) {
       context.display,
     ),
   );
-  const day = said(readDay(from, 'From', context.today));
+  const day = said(readDay(from, 'From', context));
   const asked = askedRise(supplier, { share, day, codes });
   const key = JSON.stringify(asked);
   const tried = useMemo(() => asked && tryRise(context, asked), [context, key]);
@@ -66,7 +67,7 @@ function Rise({ supplier, context, api }: RiseParts) {
     <>
       <Fields>
         <TextField label="By" unit="%" figure text={by} typing={setBy} enter={write} wrong={faultOf(share)} />
-        <TextField label="from" text={from} typing={setFrom} enter={write} wrong={faultOf(day)} />
+        <TextField label="from" text={from} typing={setFrom} enter={write} wrong={faultOf(day)} days={context} />
         <TextField
           label="Only these goods"
           hint="codes, as M01, M04; empty for everything it sells"

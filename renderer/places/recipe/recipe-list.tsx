@@ -1,5 +1,5 @@
 import type { Signal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
@@ -17,6 +17,10 @@ import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
+import { dragLines } from './drag-line.ts';
+import type { LineHands } from './line-hands.ts';
+import type { LineMark } from '#shared-calc/recipe/family-marks.ts';
+import family from './family-part.module.css';
 import css from './recipe-place.module.css';
 import { Button } from '#renderer/kit/button.tsx';
 
@@ -30,14 +34,17 @@ export interface Editing {
 interface ListParts {
   readonly store: RecipeStore;
   readonly editing: Signal<Editing | undefined>;
+  readonly hands: LineHands;
 }
 
 /** All lines of the recipe by section: name, rule or figure, and its value on the reference size. */
-export function RecipeList({ store, editing }: ListParts) {
+export function RecipeList({ store, editing, hands }: ListParts) {
+  const drag = useMemo(() => dragLines(hands.put), [hands]);
   const tank = store.tank.value?.id ?? '';
+  const marks = new Map(store.marks.value.map((mark) => [mark.line, mark]));
   const sections = Map.groupBy(store.listed.value, ({ line }) => line.section);
   return (
-    <div class={css['recipeLines']}>
+    <div class={css['recipeLines']} {...drag}>
       <FromFilterField store={store} />
       <Table<LineFace>
         look="ledger"
@@ -46,8 +53,13 @@ export function RecipeList({ store, editing }: ListParts) {
         groups={[...sections].map(([section, rows]) => ({ key: section, head: section, rows }))}
         keyOf={({ line }) => line.id}
         mark={({ line }) => (store.chosen.value === line.name ? 'here' : undefined)}
+        menu={hands.menu}
         columns={[
-          { head: 'Line', names: true, cell: ({ line, label }) => <LineName line={line} label={label} /> },
+          {
+            head: 'Line',
+            names: true,
+            cell: ({ line, label }) => <LineName line={line} label={label} mark={marks.get(line.id)} />,
+          },
           {
             head: 'Figure or rule of the house',
             cell: (face) => <RuleCell face={face} store={store} editing={editing} />,
@@ -85,15 +97,16 @@ function isMarked({ role, source }: Line): boolean {
   return role === 'given' || source !== undefined;
 }
 
-function LineName({ line, label }: Pick<LineFace, 'line' | 'label'>) {
+function LineName({ line, label, mark }: Pick<LineFace, 'line' | 'label'> & { readonly mark: LineMark | undefined }) {
   return (
-    <span class={line.inset ? css['inset'] : undefined}>
+    <span class={line.inset ? css['inset'] : undefined} draggable title="Draw it to another place">
       {label} <code>{line.name}</code>
+      {mark && <span class={family['departs']}>{mark.moved.length > 0 ? `${mark.is}, compare` : mark.is}</span>}
     </span>
   );
 }
 
-interface RowParts extends ListParts {
+interface RowParts extends Pick<ListParts, 'store' | 'editing'> {
   readonly face: LineFace;
 }
 

@@ -21,7 +21,13 @@ interface RunJobsParts {
 /** The jobs the run is for: those with a deposit first; the others say what they lack. */
 export function RunJobs({ context: { records }, chosen, turn }: RunJobsParts) {
   const jobs = buyableJobs(records);
-  if (jobs.length === 0) return <EmptyNote>No job waits to be bought for.</EmptyNote>;
+  if (jobs.length === 0)
+    return (
+      <EmptyNote>
+        No job waits to be bought for: a run takes jobs whose deposit is in.{' '}
+        <Link href={writeRoute('jobs')}>See the jobs</Link>
+      </EmptyNote>
+    );
   return (
     <fieldset class={css['runJobs']}>
       <legend>Jobs on this run</legend>

@@ -32,9 +32,9 @@ export function RunNeeds({ label, needs, chosen, context: { workshop, display } 
         { head: 'Needed', figure: true, cell: (need) => amount(need.used, need) },
         { head: 'On hand', figure: true, cell: (need) => amount(need.onHand, need) },
         { head: 'Buy', cell: (need) => buyWords(need, display) },
-        { head: 'Together', figure: true, cell: (need) => money(need.costCoins) },
-        { head: 'Alone', figure: true, cell: (need) => money(need.aloneCoins) },
-        { head: 'Left in the store', figure: true, cell: (need) => amount(need.leftOver, need) },
+        { head: 'Together', figure: true, cell: (need) => (need.lacks ? '' : money(need.costCoins)) },
+        { head: 'Alone', figure: true, cell: (need) => (need.lacks ? '' : money(need.aloneCoins)) },
+        { head: 'Left in the store', figure: true, cell: (need) => (need.lacks ? '' : amount(need.leftOver, need)) },
       ]}
     />
   );
@@ -51,11 +51,17 @@ function Material({ need, isChosen }: { readonly need: ChosenMaterial; readonly 
           old price
         </Flag>
       )}
+      {need.guess && (
+        <Flag state="needs" sign="need" after>
+          a guess
+        </Flag>
+      )}
     </>
   );
 }
 
 function buyWords(need: ChosenMaterial, display: BookContext['display']): string {
+  if (need.lacks) return goodsWords(need.toBuy, need.unit, display);
   const coming = need.coming > 0 ? goodsWords(need.coming, need.unit, display) : '';
   const nothing = coming === '' ? 'nothing: the store has it' : 'nothing';
   const packs = `${packsWords(need, display) || nothing}${coming === '' ? '' : `; ${coming} ordered`}`;

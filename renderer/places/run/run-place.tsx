@@ -16,6 +16,8 @@ import { placementOf } from '#shared-calc/derive/placement.ts';
 import { orderBy } from '#shared-calc/papers/order-days.ts';
 import { supplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import { saySeason } from '#shared-calc/words/say-left-out.ts';
+import { LackNote } from '#renderer/kit/lack-note.tsx';
+import { guessesAsMissing } from '#shared-calc/buy/missing.ts';
 import { NoSupplierBlock } from './no-supplier.tsx';
 import { PlaceDialog } from './place-dialog.tsx';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
@@ -160,16 +162,18 @@ function Run({ shown, state, material }: RunParts) {
     },
   };
   const nothing = run.materials.filter(
-    (need) => !isToBuy(need) && !run.suppliers.some(({ supplier }) => supplier === need.supplier),
+    (need) => !isToBuy(need) && !need.lacks && !run.suppliers.some(({ supplier }) => supplier === need.supplier),
   );
   return (
     <>
+      <LackNote missing={[...run.missing, ...guessesAsMissing(run.guesses)]} jobs={jobs} records={context.records} />
+      <NoPriceBlock run={run} material={material} context={context} />
       <NoSupplierBlock run={run} context={context} api={state.api} />
       <SeasonNotes placement={shown.placement} context={context} />
       <RunSums run={run} best={facts.run} jobs={jobs.length} context={context} />
       <StockNotes run={run} context={context} />
       {run.suppliers.map((bill) => {
-        const needs = run.materials.filter(({ supplier }) => supplier === bill.supplier);
+        const needs = run.materials.filter(({ supplier, lacks }) => supplier === bill.supplier && !lacks);
         return (
           <SupplierBlock
             key={bill.supplier}
@@ -190,6 +194,24 @@ function Run({ shown, state, material }: RunParts) {
         </section>
       )}
     </>
+  );
+}
+
+interface NoPriceParts {
+  readonly run: ShownRun['run'];
+  readonly material: string | undefined;
+  readonly context: BookContext;
+}
+
+/** Goods to buy of which no price is known: they are in no sum and on no order. */
+function NoPriceBlock({ run, material, context }: NoPriceParts) {
+  const needs = run.materials.filter(({ lacks }) => lacks);
+  if (needs.length === 0) return null;
+  return (
+    <section class={css['supplier']}>
+      <h2>No price yet</h2>
+      <RunNeeds label="No price yet" needs={needs} chosen={material} context={context} />
+    </section>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
+import { isPart, sumLabel } from '#shared-calc/papers/quote-part.ts';
 import { Table } from '#renderer/kit/table.tsx';
 import type { ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -20,10 +21,10 @@ export function RunSums({ run, best, jobs, context: { workshop } }: SumsParts) {
   const saved = (alone: number, together: number) =>
     `${money(alone - together)}${alone > 0 ? ` (${writeNumber(((alone - together) / alone) * 100, 1, workshop)}\u00a0%)` : ''}`;
   const row = (what: string, together: number, alone: number): SumRow => ({
-    what,
+    what: sumLabel(what, run),
     together: money(together),
-    alone: money(alone),
-    saved: saved(alone, together),
+    // Sums that are not whole cannot be compared.
+    ...(!isPart(run) && { alone: money(alone), saved: saved(alone, together) }),
   });
   const over = run.landedTogetherCoins - best.landedTogetherCoins;
   const landed = row('Landed, with carriage', run.landedTogetherCoins, run.landedAloneCoins);

@@ -46,9 +46,9 @@ export function putInTyped(
   if (!amount.ok) return amount;
   const coins = coinsOf(wishes, display);
   if (!coins.ok) return coins;
-  const bestBefore = dayOf(wishes, 'bestBefore', today);
+  const bestBefore = dayOf(wishes, 'bestBefore', { display, today });
   if (!bestBefore.ok) return bestBefore;
-  const until = dayOf(wishes, 'until', today);
+  const until = dayOf(wishes, 'until', { display, today });
   if (!until.ok) return until;
   return ok({
     of: wishes.of,
@@ -63,9 +63,9 @@ export function putInTyped(
 }
 
 /** Nothing if no day is given. */
-function dayOf(wishes: PutInWishes, key: 'bestBefore' | 'until', today: Day): Result<Day | undefined, string> {
+function dayOf(wishes: PutInWishes, key: 'bestBefore' | 'until', reading: Reading): Result<Day | undefined, string> {
   const text = wishes[key];
-  return text.trim() === '' ? ok(undefined) : said(readDay(text, calledOf('move', key), today));
+  return text.trim() === '' ? ok(undefined) : said(readDay(text, calledOf('move', key), reading));
 }
 
 /** Nothing if no price is given. */

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { contextNow } from '#renderer/books/book-api.ts';
+import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
@@ -23,11 +23,12 @@ const fields = ['bestBefore', 'until', 'note'] as const;
 
 /** Adds an entry to the Store by hand. */
 export function PutInDialog({ api, goods, close }: SheetParts) {
-  const { records, display, today } = contextNow(api);
+  const context = contextNow(api);
+  const { records } = context;
   const [wishes, setWishes] = useState(asksOf(goods ?? storedGoods(records)[0]?.value ?? ''));
   const [wrong, setWrong] = useState<string>();
   const put = () => {
-    const typed = putInTyped(records, wishes, { display, today });
+    const typed = putInTyped(records, wishes, context);
     const refused = typed.ok ? api.doAct('putIn', typed.value) : typed.fault;
     setWrong(refused);
     if (refused !== undefined) return false;
@@ -37,7 +38,7 @@ export function PutInDialog({ api, goods, close }: SheetParts) {
   return (
     <AskDialog title="Put into the Store" does="Put it in" run={put} wrong={wrong} close={close}>
       {(enter) => (
-        <Wishes wishes={wishes} records={records} change={(some) => setWishes({ ...wishes, ...some })} enter={enter} />
+        <Wishes wishes={wishes} days={context} change={(some) => setWishes({ ...wishes, ...some })} enter={enter} />
       )}
     </AskDialog>
   );
@@ -45,12 +46,13 @@ export function PutInDialog({ api, goods, close }: SheetParts) {
 
 interface WishesParts {
   readonly wishes: PutInWishes;
-  readonly records: Records;
+  readonly days: BookContext;
   readonly change: (some: Partial<PutInWishes>) => void;
   readonly enter: () => void;
 }
 
-function Wishes({ wishes, records, change, enter }: WishesParts) {
+function Wishes({ wishes, days, change, enter }: WishesParts) {
+  const { records } = days;
   const unit = unitInStore(wishes.of, records) ?? 'each';
   return (
     <Fields look="wide">
@@ -90,6 +92,7 @@ function Wishes({ wishes, records, change, enter }: WishesParts) {
           text={wishes[key]}
           typing={(text) => change({ [key]: text })}
           enter={enter}
+          {...(key !== 'note' && { days })}
         />
       ))}
     </Fields>

@@ -12,17 +12,23 @@ interface OutsideParts {
   readonly tank: Tank;
   readonly context: BookContext;
   readonly api: BookApi;
+  readonly go: (column: string) => void;
 }
 
 /** A tank by its outside size: subtracts glass, seams and frame, and shows the working before anything is saved. */
-export function OutsideForm({ tank, context: { display }, api }: OutsideParts) {
+export function OutsideForm({ tank, context: { display }, api, go }: OutsideParts) {
   const [texts, setTexts] = useState(nothingOutside);
   const inside = isBegun(texts, tank.shape) ? insideFrom(texts, tank.shape, display) : undefined;
   const take = () => {
     if (!inside?.ok) return;
     const refused = takeInside(tank, inside.value, api);
-    if (refused === undefined) setTexts(nothingOutside);
-    else api.refuse(refused);
+    if (refused !== undefined) {
+      api.refuse(refused);
+      return;
+    }
+    setTexts(nothingOutside);
+    // What is typed next is the dam, which no outside size gives; the button has lost the keyboard.
+    go('damHeightMm');
   };
   return (
     <>

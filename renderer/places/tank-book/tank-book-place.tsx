@@ -24,6 +24,6 @@ export function tankBookPlace(api: BookApi): (route: Route) => PlaceView {
     aside: 'inside sizes, glass to glass',
     acts: [{ label: actNames.importList, run: list.open }],
     above: list.dialog,
-    sidePanel: (row, context) => <TankPanel row={row} context={context} api={api} />,
+    sidePanel: (row, context, go) => <TankPanel row={row} context={context} api={api} go={go} />,
   });
 }

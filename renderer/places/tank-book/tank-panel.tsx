@@ -9,27 +9,30 @@ import type { TankRow } from './tank-rows.ts';
 import { floorArea, tankSection } from './tank-section.ts';
 import { PanelHead } from '#renderer/kit/side-panel.tsx';
 import { FactList } from '#renderer/kit/fact-list.tsx';
+import { showsInches } from '#shared-calc/quantity/shown-unit.ts';
 import css from './tank-panel.module.css';
 
 interface TankPanelParts {
   readonly row: TankRow;
   readonly context: BookContext;
   readonly api: BookApi;
+  /** Takes the keyboard to a cell of the tank. */
+  readonly go: (column: string) => void;
 }
 
 /** A tank drawn from its own measurements, its outside size, its prices, and the jobs that use it. */
-export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelParts) {
+export function TankPanel({ row: { id, tank, pack }, context, api, go }: TankPanelParts) {
   return (
     <>
       <PanelHead
         where={tank.clientsOwn ? "Tank book, the client's own" : 'Tank book'}
         title={tank.label === '' ? id : `${id} ${tank.label}`}
       />
-      <TankDrawing tank={tank} />
+      <TankDrawing tank={tank} inches={showsInches(context.display)} />
       <TankFacts tank={tank} context={context} />
       <section>
         <h3>Enter it by its outside size</h3>
-        <OutsideForm key={id} tank={tank} context={context} api={api} />
+        <OutsideForm key={id} tank={tank} context={context} api={api} go={go} />
       </section>
       <section>
         <h3>Prices</h3>
@@ -43,8 +46,8 @@ export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelPa
 const across = 200;
 const up = 190;
 
-function TankDrawing({ tank }: { readonly tank: Tank }) {
-  const figures = tankSection(tank);
+function TankDrawing({ tank, inches }: { readonly tank: Tank; readonly inches: boolean }) {
+  const figures = { ...tankSection(tank), inches };
   const bounds = sectionGeometry(figures)?.bounds;
   const scale = bounds ? Math.min(across / (bounds.right - bounds.left), up / (bounds.top - bounds.bottom)) : 0.2;
   return (

@@ -5,6 +5,7 @@ import { Button } from '#renderer/kit/button.tsx';
 import { ChoiceField, TextField } from '#renderer/kit/field.tsx';
 import type { TodayItem } from '#shared-calc/derive/today-item.ts';
 import { upperFirst } from '#shared-calc/derive/today-next.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 import { tickItem } from './tick-item.ts';
@@ -19,8 +20,9 @@ interface ActParts {
 }
 
 /** The act of a ticked item, with day and person filled in: Enter writes it, Escape leaves it. */
-export function ActLine({ item, state, context: { records, today }, goOn }: ActParts) {
-  const [day, setDay] = useState(today);
+export function ActLine({ item, state, context, goOn }: ActParts) {
+  const { records, today, display } = context;
+  const [day, setDay] = useState(writeDay(today, display.dateOrder));
   const [who, setWho] = useState(item.who);
   const [note, setNote] = useState('');
   const [wrong, setWrong] = useState<string>();
@@ -28,7 +30,7 @@ export function ActLine({ item, state, context: { records, today }, goOn }: ActP
   useEffect(() => line.current?.querySelector('input')?.focus(), []);
   const leave = () => (state.ticked.value = undefined);
   const write = () => {
-    const on = said(readDay(day, 'The day', today));
+    const on = said(readDay(day, 'The day', { ...context, nearest: true }));
     if (!on.ok) return setWrong(on.fault);
     const refused = tickItem(state.api, item, { on: on.value, who, note });
     setWrong(refused);
@@ -44,7 +46,7 @@ export function ActLine({ item, state, context: { records, today }, goOn }: ActP
   const people = [...records.rate.values()].filter(({ id, per }) => per === 'h' && id !== OVERHEAD);
   return (
     <div ref={line} class={css['act']} role="group" aria-label={upperFirst(item.what)} onKeyDown={back}>
-      <TextField label="Done on" text={day} typing={setDay} wrong={wrong} enter={write} />
+      <TextField label="Done on" text={day} typing={setDay} wrong={wrong} enter={write} days={context} />
       <ChoiceField
         label="By"
         value={who}

@@ -1,13 +1,14 @@
 import { useRef } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { afterFrame } from '#renderer/frame/after-frame.ts';
-import { writeRoute } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Muted } from '#renderer/kit/muted.tsx';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
+import type { DueNow } from '#renderer/store/due-store.ts';
 import { walkOver } from '#renderer/kit/walk-links.ts';
 import type { TodayItem } from '#shared-calc/derive/today-item.ts';
 import { daySections, type DaySection } from './day-sections.ts';
+import { StartList } from './start-list.tsx';
 import type { TodayState } from './today-state.ts';
 import { TodayRow } from './today-row.tsx';
 import css from './today.module.css';
@@ -15,12 +16,12 @@ import css from './today.module.css';
 interface ListParts {
   readonly state: TodayState;
   readonly items: readonly TodayItem[];
-  readonly isBehind: boolean;
+  readonly due: DueNow;
   readonly context: BookContext;
 }
 
 /** Everything to do, by when it is due. Up and Down go from tick to tick. */
-export function TodayList({ state, items, isBehind, context }: ListParts) {
+export function TodayList({ state, items, due: { isBehind, start }, context }: ListParts) {
   const list = useRef<HTMLDivElement>(null);
   const sections = daySections(items, context.today);
   /** The next row takes the place of one that is done, after the key that wrote it: it would press its tick, too. */
@@ -33,10 +34,11 @@ export function TodayList({ state, items, isBehind, context }: ListParts) {
   return (
     <ScrollPage label="What is to be done">
       <div ref={list} onKeyDown={(event) => walkOver(event, '[data-item]')}>
+        {start.length > 0 && <StartList state={state} entries={start} context={context} />}
         {sections.map((section) => (
           <Section key={section.title} section={section} state={state} context={context} goOn={goOn} />
         ))}
-        {sections.length === 0 && <Nothing isBehind={isBehind} context={context} />}
+        {sections.length === 0 && start.length === 0 && <Nothing isBehind={isBehind} />}
       </div>
     </ScrollPage>
   );
@@ -62,14 +64,7 @@ function Section({ section: { title, items }, ...parts }: SectionParts) {
   );
 }
 
-function Nothing({ isBehind, context: { records } }: Pick<ListParts, 'isBehind' | 'context'>) {
+function Nothing({ isBehind }: Pick<DueNow, 'isBehind'>) {
   if (isBehind) return <EmptyNote>Working</EmptyNote>;
-  if (records.size.size === 0) {
-    return (
-      <EmptyNote>
-        Nothing to do yet. <a href={writeRoute('bench')}>Begin with a first size on the size bench.</a>
-      </EmptyNote>
-    );
-  }
   return <EmptyNote>Nothing to do in the next six weeks: no fact of a job, an order or a tub asks for it.</EmptyNote>;
 }

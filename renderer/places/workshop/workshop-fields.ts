@@ -1,6 +1,6 @@
 import { namedKinds } from '#shared-calc/quantity/kind.ts';
 import { unitsLike } from '#shared-calc/quantity/unit.ts';
-import type { Workshop } from '#shared-calc/records/records.ts';
+import { recordKinds, type Workshop } from '#shared-calc/records/records.ts';
 
 type Key = keyof Workshop;
 
@@ -29,7 +29,7 @@ export const unitChoices: readonly UnitChoice[] = [
   { kind: 'temperature', units: unitsLike('degC') },
 ];
 
-/** The workshop with a display unit for a kind; with an empty unit each line keeps its own. */
+/** The workshop with a display unit for a kind; with an empty one the kind is as the choice. */
 export function withUnitShown(workshop: Workshop, kind: string, unit: string): Workshop {
   const { [kind]: _, ...others } = workshop.unitsShown;
   return { ...workshop, unitsShown: unit === '' ? others : { ...others, [kind]: unit } };
@@ -40,4 +40,22 @@ export function withOpenDay(workshop: Workshop, day: number, open: boolean): Wor
   const others = workshop.openWeekdays.filter((each) => each !== day);
   const openWeekdays = open ? [...others, day].toSorted((a, b) => a - b) : others;
   return openWeekdays.length === 0 ? undefined : { ...workshop, openWeekdays };
+}
+
+export type WorkshopChoice = 'units' | 'dateOrder' | 'weekStart' | 'paper';
+
+const usual = {
+  metric: { units: 'metric', dateOrder: 'ymd', weekStart: 'Monday', paper: 'A4' },
+  us: { units: 'us', dateOrder: 'mdy', weekStart: 'Sunday', paper: 'Letter' },
+} as const;
+
+/** What holds where nothing was chosen: as books have it from before. */
+export function usualOf(field: WorkshopChoice): string {
+  return usual.metric[field];
+}
+
+/** The workshop with a choice; with US units come the dates, the paper and the week of the US, where none was chosen. */
+export function withChoice(workshop: Workshop, field: WorkshopChoice, value: string): Workshop {
+  const to = recordKinds.workshop.parse({ ...workshop, [field]: value });
+  return field === 'units' && value === 'us' ? { ...usual.us, ...to } : to;
 }

@@ -1,21 +1,14 @@
-import { capital } from '#shared-calc/rule/capital.ts';
-import type { ComponentChildren } from 'preact';
-import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
-import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { ChoiceField } from '#renderer/kit/field.tsx';
 import { CurrencyField } from '#renderer/books/currency-field.tsx';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { findCurrency } from '#shared-calc/quantity/currencies.ts';
-import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { fieldOf, headingOf } from '#shared-calc/fields/record-fields.ts';
-import { figureGroups, unitChoices, withOpenDay, withUnitShown, wordFields } from './workshop-fields.ts';
+import { figureGroups, withOpenDay, wordFields } from './workshop-fields.ts';
+import { Group, type WorkshopParts } from './workshop-group.tsx';
+import { UnitsPart } from './units-part.tsx';
 import css from './workshop.module.css';
-
-interface WorkshopParts {
-  readonly context: BookContext;
-  readonly api: BookApi;
-}
 
 /** Settings of the whole house: its letterhead, money, days and habits. */
 export function WorkshopPage(parts: WorkshopParts) {
@@ -37,7 +30,7 @@ export function WorkshopPage(parts: WorkshopParts) {
         </Group>
       ))}
       <OpenDays {...parts} />
-      <Units {...parts} />
+      <UnitsPart {...parts} />
     </>
   );
 }
@@ -51,15 +44,6 @@ function WorkshopEntry({ context, api, field }: WorkshopParts & { readonly field
       context={context}
       put={(record) => api.doAct('put', { kind: 'workshop', record })}
     />
-  );
-}
-
-function Group({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
-  return (
-    <section class={css['workshopGroup']}>
-      <h2>{title}</h2>
-      <Fields>{children}</Fields>
-    </section>
   );
 }
 
@@ -126,27 +110,5 @@ function OpenDays({ context: { workshop }, api }: WorkshopParts) {
       </fieldset>
       <Hint>Days on which you are shut besides stand in the rate book.</Hint>
     </section>
-  );
-}
-
-function Units({ context: { workshop }, api }: WorkshopParts) {
-  const set = (kind: string, unit: string) => {
-    api.doAct('put', { kind: 'workshop', record: withUnitShown(workshop, kind, unit) });
-  };
-  return (
-    <Group title={headingOf('workshop', 'unitsShown')}>
-      {unitChoices.map(({ kind, units }) => (
-        <ChoiceField
-          key={kind}
-          label={capital(kind)}
-          value={workshop.unitsShown[kind] ?? ''}
-          options={[
-            { value: '', label: 'as each line has it' },
-            ...units.map((unit) => ({ value: unit, label: unitWords(unit, workshop.currency) })),
-          ]}
-          choose={(unit) => set(kind, unit)}
-        />
-      ))}
-    </Group>
   );
 }

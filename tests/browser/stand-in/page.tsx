@@ -31,6 +31,7 @@ const panelActs: ComponentProps<typeof WorkingPanel>['acts'] = {
   stepUp: () => undefined,
   backToHouse: () => undefined,
   forWholeJob: () => undefined,
+  alwaysForTank: () => undefined,
   sendToHouse: () => undefined,
   clientAsked: () => undefined,
   writeNote: () => undefined,
@@ -74,6 +75,7 @@ const acts: BenchActs = {
   moveSize: (column, to) => said(`${column} to ${to}`, false),
   sendToHouse: () => undefined,
   holdForJob: () => undefined,
+  keepForTank: () => undefined,
 };
 
 mountPage({

@@ -123,22 +123,6 @@ describe('the needs list', () => {
   });
 });
 
-describe('a book without a job', () => {
-  test('leads to the first size in three acts', async () => {
-    const page = await pages.open('jobs');
-    await page.goto(page.url().replace('/#/jobs', '/?plain#/bench'));
-    await page.getByLabel('Name of the workshop').fill('Corner Glass');
-    await page.keyboard.press('Enter');
-    await page.getByLabel('What it is called').fill('Reading room');
-    await page.getByRole('button', { name: 'Begin the job' }).click();
-    await page.getByLabel('Tank', { exact: true }).selectOption('T05');
-    await page.getByRole('button', { name: 'Take a size' }).click();
-    await page.waitForSelector('text=J01-T05');
-    expect(new URL(page.url()).hash).toBe('#/bench/J01');
-    await page.context().close();
-  });
-});
-
 /** Each of these views, and an element that shows it is ready. */
 const places = [
   ['tank-book', '[data-chosen]'],

@@ -9,9 +9,9 @@ describe('a bench as it is shown', () => {
     const view = bench.view.peek();
     expect(view.recipe).toEqual({ title: 'H1 humid planted', aside: '' });
     expect(view.columns.map(({ key, label, size, kit, count }) => [key, label, size, kit, count])).toEqual([
-      ['T03', 'T03', '445 × 445 × 445\u00a0mm', 'full', 1],
-      ['T07', 'T07', '900 × 445 × 600\u00a0mm', 'full', 1],
-      ['T08', 'T08', '1200 × 600 × 600\u00a0mm', 'full', 1],
+      ['T03', 'T03', '445 × 445 × 445 mm', 'full', 1],
+      ['T07', 'T07', '900 × 445 × 600 mm', 'full', 1],
+      ['T08', 'T08', '1200 × 600 × 600 mm', 'full', 1],
     ]);
     const { soilFront, ...section } = view.columns[1]?.section ?? {};
     expect(soilFront).toBeCloseTo(90, 9);

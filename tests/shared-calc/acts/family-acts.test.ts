@@ -99,8 +99,8 @@ describe('takeFromParent', () => {
       textOf(both, 'H1', 'lift_filled'),
     );
     const added = done(addLine, { recipe: 'H5', after: 'litter' }, own);
-    expect(refused(takeFromParent, { recipe: 'H5', lines: ['new_line'] }, added)).toBe(
-      'H5 differs in no line called new_line.',
+    expect(refused(takeFromParent, { recipe: 'H5', lines: ['figure'] }, added)).toBe(
+      'H5 differs in no line called figure.',
     );
     expect(refused(takeFromParent, { recipe: 'H1' }, added)).toBe('H1 has no parent: it stands alone.');
   });
@@ -109,12 +109,12 @@ describe('takeFromParent', () => {
 describe('sendToParent', () => {
   const added = done(
     renameLine,
-    { line: 'H5.new_line', name: 'pump_room' },
+    { line: 'H5.figure', name: 'pump_room' },
     done(addLine, { recipe: 'H5', after: 'drain_gap' }, both),
   );
   const written = done(
     writeLine,
-    { line: 'H5.new_line', text: 'drain_gap + 5 mm' },
+    { line: 'H5.figure', text: 'drain_gap + 5 mm' },
     done(writeLine, { line: 'H5.drain_gap', text: '15 mm' }, added),
   );
   const own = done(removeLine, { line: 'H5.lift_filled' }, written);

@@ -129,7 +129,7 @@ describe('answerHouse', () => {
 
   test('a line that the job was sold without cannot be read by one that it takes', () => {
     const added = done(sold, 'addLine', { recipe: 'H1', after: 'litter' }).records;
-    const reading = houseWritten(added, 'litter', 'new_line + 5 mm');
+    const reading = houseWritten(added, 'litter', 'figure + 5 mm');
     const change = [...reading.houseChange.values()].find(({ after }) => after?.name === 'litter');
     expect(refused(reading, 'answerHouse', { ...answer, change: change?.id ?? '', answer: 'take' })).toBe(
       `J02 cannot take ${change?.id ?? ''}: Litter depth could not be worked in the house that it was sold in.`,

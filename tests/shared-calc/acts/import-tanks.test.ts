@@ -39,6 +39,7 @@ describe('importRecords, tanks', () => {
               supplier: 'S-greavel',
               clientsOwn: true,
               note: '',
+              typed: { insideLengthMm: '12 in' },
             },
           },
         ],

@@ -38,6 +38,19 @@ describe('putPrice', () => {
   });
 });
 
+describe('confirmPrices', () => {
+  test('a guess that was asked counts as any price; so does a guess that is written over', () => {
+    const guess = { id: 'guess', pack: 'M04-6', from: DEMO_DAY, priceCoins: 700, guess: true };
+    const guessed = done(demo, 'put', { kind: 'packPrice', record: guess }).records;
+    const { guess: _, ...plain } = guess;
+    const confirmed = done(guessed, 'confirmPrices', { materials: ['M04', 'M01'] });
+    expect([confirmed.label, confirmed.records.packPrice.get('guess')]).toEqual(['2 prices asked', plain]);
+    const written = done(guessed, 'putPrice', { material: 'M04', amount: 6, priceCoins: 720 }).records;
+    expect(written.packPrice.get('guess')).toEqual({ ...plain, priceCoins: 720 });
+    expect(refused(demo, 'confirmPrices', { materials: ['M44'] })).toMatch(/^No material called M44\./);
+  });
+});
+
 describe('newPack', () => {
   test('no material has two packs of one amount', () => {
     expect(refused(demo, 'newPack', { material: 'M04', amount: 6 })).toBe('M04 has such a pack already.');

@@ -80,9 +80,9 @@ describe('addLine', () => {
   test('a new line stands straight after the chosen one, in its section', () => {
     const after = done(addLine, { recipe: 'H1', after: 'drain_gap' });
     const all = names(after);
-    expect(all[all.indexOf('drain_gap') + 1]).toBe('new_line');
-    expect(line('new_line', after).section).toBe('Drainage');
-    expect(names(done(addLine, { recipe: 'H1' }, after)).at(-1)).toBe('new_line_2');
+    expect(all[all.indexOf('drain_gap') + 1]).toBe('figure');
+    expect(line('figure', after).section).toBe('Drainage');
+    expect(names(done(addLine, { recipe: 'H1' }, after)).at(-1)).toBe('figure_2');
     expect(refused(addLine, { recipe: 'H9' })).toMatch(/^There is no recipe H9\./);
   });
 });
@@ -166,7 +166,7 @@ describe('changeLine', () => {
   test('a line that becomes a check is a yes or no, one that becomes work is minutes', () => {
     const now = done(addLine, { recipe: 'H1', after: 'drain_gap' });
     const units = (['check', 'work', 'need'] as const).map(
-      (role) => line('new_line', done(changeLine, { line: 'H1.new_line', fields: { role } }, now)).unit,
+      (role) => line('figure', done(changeLine, { line: 'H1.figure', fields: { role } }, now)).unit,
     );
     expect(units).toEqual(['yes_no', 'min', 'mm']);
   });

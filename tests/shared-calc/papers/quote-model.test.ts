@@ -37,13 +37,13 @@ describe('quoteModel', () => {
     expect(['costCoins', 'margin', 'reserveCoins'].filter((word) => text.includes(word))).toEqual([]);
     const what = Object.fromEntries(model.lines.map((line) => [line.group, line.what]));
     expect([what['tank'], what['microfauna'], what['work']]).toEqual([
-      '1 × rectangle 600 × 445 × 600; 2 × rectangle 900 × 445 × 600',
-      '3 × springtail seed, a portion; 3 × isopods, a portion of ten',
+      '1 × Rectangle 600 × 445 × 600; 2 × Rectangle 900 × 445 × 600',
+      '3 × Springtail seed, a portion; 3 × Isopods, a portion of ten',
       'Survey, quote, build, carrying and handover',
     ]);
     expect(what['media']?.split('; ').slice(0, 2)).toEqual([
-      '43.5 L expanded clay 8-16 mm',
-      '1.52 m barrier mesh, 1.2 m wide, 1.2 mm',
+      '43.5 L Expanded clay 8-16 mm',
+      '1.52 m Barrier mesh, 1.2 m wide, 1.2 mm',
     ]);
   });
 

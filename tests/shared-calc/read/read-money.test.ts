@@ -39,6 +39,12 @@ describe('readMoney', () => {
       ok(980),
       failed('"980.5" has a fraction of a coin.'),
     ]);
+    expect([readMoney('3,200', yen), readMoney('3.200', { ...yen, decimalComma: true })]).toEqual([ok(3200), ok(3200)]);
+  });
+
+  test('a currency of three decimals takes its smallest coin, and an amount is read before there is a currency', () => {
+    expect(readMoney('9.805', { currency: 'KWD', coinDecimals: 3, decimalComma: false })).toEqual(ok(9805));
+    expect(readMoney('9.80', { ...point, currency: '' })).toEqual(ok(980));
   });
 
   test.each([

@@ -83,8 +83,8 @@ describe('a recipe with a parent', () => {
   test('a line that is added, left out or moved in the child is so there alone', () => {
     const added = done(addLine, { recipe: 'H5', after: 'drain_gap' }, family);
     const names = (from: Records, recipe: string) => linesOf(from, recipe).map((each) => each.name);
-    expect(names(added, 'H6')[names(added, 'H6').indexOf('drain_gap') + 1]).toBe('new_line');
-    expect(names(added, 'H1')).not.toContain('new_line');
+    expect(names(added, 'H6')[names(added, 'H6').indexOf('drain_gap') + 1]).toBe('figure');
+    expect(names(added, 'H1')).not.toContain('figure');
     const without = done(removeLine, { line: 'H5.lift_filled' }, added);
     expect([names(without, 'H1').includes('lift_filled'), names(without, 'H6').includes('lift_filled')]).toEqual([
       true,
@@ -100,12 +100,12 @@ describe('a recipe with a parent', () => {
 
   test('lines that parent and child add at one place both stand there', () => {
     const both = done(addLine, { recipe: 'H5', after: 'drain_gap' }, family);
-    const named = done(renameLine, { line: 'H5.new_line', name: 'pump_room' }, both);
+    const named = done(renameLine, { line: 'H5.figure', name: 'pump_room' }, both);
     const after = done(addLine, { recipe: 'H1', after: 'drain_gap' }, named);
     const orders = linesOf(after, 'H5').map(({ order }) => order);
     expect(new Set(orders).size).toBe(orders.length);
-    expect(linesOf(after, 'H5').map(({ name }) => name)).toEqual(expect.arrayContaining(['pump_room', 'new_line']));
-    expect(run(moveLine, { line: 'H5.new_line', to: 'up' }, after).ok).toBe(true);
+    expect(linesOf(after, 'H5').map(({ name }) => name)).toEqual(expect.arrayContaining(['pump_room', 'figure']));
+    expect(run(moveLine, { line: 'H5.figure', to: 'up' }, after).ok).toBe(true);
   });
 
   test('a line of the parent is renamed through the rules of all that inherit it, and only there', () => {
@@ -120,8 +120,8 @@ describe('a recipe with a parent', () => {
 
   test('an edit of the parent that a child could not be read with is refused, with the child named', () => {
     const added = done(addLine, { recipe: 'H5', after: 'drain_gap' }, family);
-    const named = done(renameLine, { line: 'H5.new_line', name: 'pump_room' }, added);
-    const reads = done(writeLine, { line: 'H5.new_line', text: 'drain_gap + 5 mm' }, named);
+    const named = done(renameLine, { line: 'H5.figure', name: 'pump_room' }, added);
+    const reads = done(writeLine, { line: 'H5.figure', text: 'drain_gap + 5 mm' }, named);
     expect(refused(changeLine, { line: 'H1.drain_gap', fields: { unit: 'L' } }, reads)).toMatch(/would break/);
     expect(refused(writeLine, { line: 'H1.drain_gap', text: 'pump_room' }, reads)).toMatch(/Nothing called pump_room/);
     expect(refused(renameLine, { line: 'H1.drainage', name: 'pump_room' }, reads)).toBe(

@@ -66,4 +66,25 @@ describe('recipe', () => {
     const told = await lw(...words, '--book', book());
     expect([told.code, told.out, told.err.trim().length > 0]).toEqual([code, '', true]);
   });
+
+  test('is made of answers, with its materials, and works at once', async () => {
+    const answers = {
+      drainage: '40 mm',
+      soil: true,
+      mix: [
+        { what: 'coir', parts: 2 },
+        { what: 'Own loam', parts: 1 },
+      ],
+    };
+    expect(await json('recipe', 'new', 'R1', '--title', 'My own', '--answers', JSON.stringify(answers))).toMatchObject({
+      recipe: 'R1',
+      title: 'My own',
+      needsFigure: [{ line: 'own_loam_density', label: 'Own loam, dry' }, ...Array<unknown>(5).fill(expect.anything())],
+      materials: [{ label: 'Own loam', unit: 'L' }],
+    });
+    // 0.4005 m2 x 40 mm.
+    expect(await json('bench', '--recipe', 'R1', '--sizes', 'T07', '--lines', 'drainage_placed')).toMatchObject({
+      columns: [{ recipe: 'R1', lines: { drainage_placed: { value: expect.closeTo(16.02, 2) as number } } }],
+    });
+  });
 });

@@ -10,7 +10,7 @@ const wishes = { ...noWishes, title: 'Reading room', recipe: 'H1' };
 describe('typedJob', () => {
   test('a first message becomes an enquiry with its sizes and its wanted handover', () => {
     const typed = valueOf(
-      typedJob(demoRecords(), { ...wishes, sizes: 'T05, T07x2', handover: '2027-06-04' }, DEMO_DAY),
+      typedJob(demoRecords(), { ...wishes, sizes: 'T05, T07x2', handover: '2027-06-04' }, { today: DEMO_DAY }),
     );
     const { records } = done(demoRecords(), 'newJob', typed);
     const { state, handover, enquiredOn } = jobOf(records, 'J02');
@@ -23,13 +23,13 @@ describe('typedJob', () => {
   });
 
   test('sizes and handover may wait', () => {
-    expect(typedJob(demoRecords(), wishes, DEMO_DAY).ok).toBe(true);
+    expect(typedJob(demoRecords(), wishes, { today: DEMO_DAY }).ok).toBe(true);
   });
 
   test.each([
     [{ sizes: 'T70' }, 'No tank called T70 in the tank book. Did you mean T07?'],
     [{ handover: 'June' }, `Handover wanted: "June" is not a day; write it as ${DEMO_DAY}.`],
   ])('%o is refused with its cure', (wrong, fault) => {
-    expect(typedJob(demoRecords(), { ...wishes, ...wrong }, DEMO_DAY)).toEqual({ ok: false, fault });
+    expect(typedJob(demoRecords(), { ...wishes, ...wrong }, { today: DEMO_DAY })).toEqual({ ok: false, fault });
   });
 });

@@ -78,3 +78,30 @@ describe('the survey of a job', () => {
 });
 
 noneComplained(served);
+
+describe('the calendar of a day', () => {
+  test('is walked with the keyboard, says the days on which the workshop is shut, and writes the day', async () => {
+    const page = await served.begin('jobs/J01');
+    const field = page.getByRole('textbox', { name: 'Handover wanted' });
+    await field.fill('12 May 2027');
+    await field.press('Enter');
+    await expect.poll(() => field.inputValue()).toBe('2027-05-12');
+    await page.getByRole('button', { name: 'Calendar for Handover wanted' }).press('Enter');
+    const day = (name: string) => page.getByRole('grid').getByRole('button', { name, exact: true });
+    const isAt = (name: string) =>
+      expect.poll(() => day(name).evaluate((one) => one === document.activeElement), { message: name }).toBe(true);
+    await isAt('Wednesday 12 May 2027');
+    expect(await axeFaults(page)).toEqual([]);
+    for (const [key, name] of [
+      ['PageDown', 'Saturday 12 June 2027, closed'],
+      ['ArrowDown', 'Saturday 19 June 2027, closed'],
+      ['ArrowRight', 'Sunday 20 June 2027, closed'],
+      ['ArrowRight', 'Monday 21 June 2027'],
+    ] as const) {
+      await page.keyboard.press(key);
+      await isAt(name);
+    }
+    await page.keyboard.press('Enter');
+    await expect.poll(() => field.inputValue()).toBe('2027-06-21');
+  });
+});

@@ -5,7 +5,6 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { mountPage } from '#renderer/mount-page.tsx';
 import { cultureBookPlace } from '#renderer/places/culture-book/culture-book-place.tsx';
-import { FirstMinute, isFirstMinute } from '#renderer/places/bench/first-minute.tsx';
 import { functionBookPlace } from '#renderer/places/function-book/function-book-place.tsx';
 import { materialBookPlace } from '#renderer/places/material-book/material-book-place.tsx';
 import { needsPlace } from '#renderer/places/needs/needs-place.tsx';
@@ -34,7 +33,6 @@ const elsewhere: PlaceView = {
 
 function benchStandIn(): PlaceView {
   const context = contextNow(book);
-  if (isFirstMinute(context.records)) return { ...elsewhere, work: <FirstMinute context={context} api={book} /> };
   return { ...elsewhere, work: <p>{[...context.records.size.keys()].join(', ')}</p> };
 }
 

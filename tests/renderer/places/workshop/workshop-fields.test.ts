@@ -3,7 +3,7 @@ import { editField } from '#shared-calc/records/edit-field.ts';
 import { fieldOf } from '#shared-calc/fields/record-fields.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
-import { figureGroups, withOpenDay, withUnitShown } from '#renderer/places/workshop/workshop-fields.ts';
+import { figureGroups, withChoice, withOpenDay, withUnitShown } from '#renderer/places/workshop/workshop-fields.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
@@ -27,8 +27,8 @@ describe('figureGroups', () => {
 describe('a figure of the workshop', () => {
   test('figures are read in the unit of the house', () => {
     expect([write('altitudeM', '2000 ft'), write('pressureKpa', '15 psi'), write('depositShare', '50')]).toEqual([
-      ok({ ...workshop, altitudeM: 609.6 }),
-      ok({ ...workshop, pressureKpa: 103.4213593975 }),
+      ok({ ...workshop, altitudeM: 609.6, typed: { altitudeM: '2000 ft' } }),
+      ok({ ...workshop, pressureKpa: 103.4213593975, typed: { pressureKpa: '15 psi' } }),
       ok({ ...workshop, depositShare: 0.5 }),
     ]);
   });
@@ -66,6 +66,14 @@ describe('withUnitShown', () => {
   test('a unit chosen is taken back by an empty one', () => {
     const inches = withUnitShown(workshop, 'length', 'in');
     expect([inches.unitsShown, withUnitShown(inches, 'length', '').unitsShown]).toEqual([{ length: 'in' }, {}]);
+  });
+});
+
+describe('withChoice', () => {
+  test('with US units come the dates, the paper and the week of the US, unless others were chosen', () => {
+    const us = withChoice(withChoice(workshop, 'paper', 'A4'), 'units', 'us');
+    expect(us).toMatchObject({ units: 'us', dateOrder: 'mdy', weekStart: 'Sunday', paper: 'A4' });
+    expect(withChoice(us, 'units', 'metric')).toMatchObject({ units: 'metric', dateOrder: 'mdy' });
   });
 });
 

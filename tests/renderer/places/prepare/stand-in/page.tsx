@@ -48,7 +48,7 @@ const refuse = (words: string) => {
 
 const api: JobApi = {
   editHouse: (_, direct) => direct(),
-  due: () => ({ items: dueOf(api.derived.value), isBehind: false }),
+  due: () => ({ items: dueOf(api.derived.value), start: [], isBehind: false }),
   records,
   derived: computed(() => derive(records.value, today)),
   info,
