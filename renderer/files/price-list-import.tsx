@@ -171,7 +171,7 @@ function Columns({ matching: { map }, set, read, context }: ColumnsParts) {
       ))}
       <Days map={map} put={put} />
       <Decimals map={map} put={put} />
-      {list?.columns.from === undefined && <FromDay map={map} put={put} today={context.today} />}
+      {list?.columns.from === undefined && <FromDay map={map} put={put} context={context} />}
     </Fields>
   );
 }
@@ -221,10 +221,10 @@ function Decimals({ map, put }: SaidParts) {
   return <ChoiceField label="Decimal sign" value={map.decimal ?? ''} options={signs} choose={choose} />;
 }
 
-function FromDay({ map, put, today }: SaidParts & { readonly today: string }) {
+function FromDay({ map, put, context }: SaidParts & Pick<Sections, 'context'>) {
   const type = (text: string) => {
-    const day = readDay(text, 'From', today);
+    const day = readDay(text, 'From', context);
     if (day.ok) put({ from: day.value });
   };
-  return <TextField label="Prices hold from" text={map.from ?? today} typing={type} />;
+  return <TextField label="Prices hold from" text={map.from ?? context.today} typing={type} />;
 }
