@@ -34,7 +34,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     const recipe = store.recipe.value;
     if (!recipe) return noRecipe(book);
     return {
-      about: `${recipe.id} ${recipe.title.toLowerCase()}`,
+      about: `${recipe.id} ${recipe.title}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
       acts: actsOf(book, store, { editing, replacing }),
       work: (
