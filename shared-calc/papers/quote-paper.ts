@@ -67,7 +67,7 @@ function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
 function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
   const described = sizes.map(({ called, says, kit, count, builtAs = '' }) => {
-    const parts = [count === 1 ? called : `${count} of ${called}`, builtAs.toLowerCase(), says, kit && `${kit} kit`];
+    const parts = [count === 1 ? called : `${count} of ${called}`, builtAs, says, kit && `${kit} kit`];
     return parts.filter((part) => part !== '').join(', ');
   });
   return `${title}: ${described.join('; ')}.`;

@@ -51,7 +51,7 @@ export function FamilyPart({ recipe, records, marks, asked }: FamilyParts) {
 }
 
 function nameOf({ id, title }: Recipe): string {
-  return `${id} ${title.toLowerCase()}`;
+  return `${id} ${title}`;
 }
 
 interface Branch {

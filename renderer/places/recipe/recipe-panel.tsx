@@ -22,7 +22,7 @@ export function RecipePanel({ book, store, asked }: PanelParts) {
   const records = book.records.value;
   const recipes = [...records.recipe.values()].map(({ id, title }) => ({
     value: id,
-    label: `${id} ${title.toLowerCase()}`,
+    label: `${id} ${title}`,
   }));
   const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
   const jobs = [...records.job.values()].filter(
@@ -30,7 +30,7 @@ export function RecipePanel({ book, store, asked }: PanelParts) {
   );
   return (
     <SidePanel label="The recipe">
-      <PanelHead where="House recipe" title={`${recipe.id} ${recipe.title.toLowerCase()}`} />
+      <PanelHead where="House recipe" title={`${recipe.id} ${recipe.title}`} />
       <section>
         <ChoiceField
           label="Recipe"

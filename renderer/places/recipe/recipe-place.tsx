@@ -35,7 +35,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     const recipe = store.recipe.value;
     if (!recipe) return noRecipe(book, asked);
     return {
-      about: `${recipe.id} ${recipe.title.toLowerCase()}`,
+      about: `${recipe.id} ${recipe.title}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
       acts: actsOf(book, store, asked),
       work: (
