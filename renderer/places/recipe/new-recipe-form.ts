@@ -2,7 +2,7 @@ import type { RecipeAnswers, RecipePart } from '#shared-calc/recipe/recipe-answe
 import { patternIngredients } from '#shared-calc/recipe/pattern.ts';
 
 export const layers = ['drainage', 'capping', 'soil', 'litter'] as const satisfies readonly RecipePart[];
-export type Layer = (typeof layers)[number];
+type Layer = (typeof layers)[number];
 
 /** From the bottom of the tank upwards. */
 export const inTank = ['drainage', 'mesh', 'capping', 'soil', 'litter'] as const satisfies readonly RecipePart[];
@@ -53,7 +53,7 @@ export const noAnswers: NewRecipe = {
   animals: '',
 };
 
-export interface Ingredient {
+interface Ingredient {
   readonly what: string;
   readonly label: string;
 }
