@@ -289,7 +289,7 @@ describe('a list taken in', () => {
     const page = await openBook('tank-book');
     await offer(page, 'Import a list', 'code,shape,length,height,dam\nT07,,,,140\nT20,cylinder,300,12 in,100\n');
     const shown = await page.getByRole('dialog').locator('tbody tr').allTextContents();
-    await page.getByRole('button', { name: 'Import' }).click();
+    await page.getByRole('button', { name: 'Import', exact: true }).click();
     expect([shown, await field(page, 'Height, T20, 304.8 mm').count(), await undoes(page)]).toEqual([
       ['2T07changeddam', '3T20newshape, length, height, dam'],
       1,
@@ -307,7 +307,7 @@ describe('a list taken in', () => {
     );
     expect([
       await page.getByRole('group', { name: 'Refused rows' }).getByRole('listitem').allTextContents(),
-      await page.getByRole('button', { name: 'Import' }).isDisabled(),
+      await page.getByRole('button', { name: 'Import', exact: true }).isDisabled(),
     ]).toEqual([['Row 3: Nothing called M99 in the material book or the tank book. Did you mean M09?'], true]);
     await page.context().close();
   });
