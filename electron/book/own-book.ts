@@ -1,3 +1,4 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Added } from '#shared-calc/records/change.ts';
 import type { Line, Margin, RecordKind, Workshop } from '#shared-calc/records/records.ts';
 import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
@@ -83,17 +84,21 @@ function unsold<R extends { readonly supplier?: string | undefined }>(record: R)
   return withoutUndefined({ ...record, supplier: undefined });
 }
 
-/** What the demo's recipes say of its own town, rooms and shelf. */
-const ofThePlace: ReadonlySet<string> = new Set([
-  'altitude',
-  'room_summer',
-  'room_winter',
-  'room_lowest',
-  'humidity_summer',
-  'humidity_winter',
-  'shelf_rating',
+/** What the demo's recipes say of its own rooms and shelf. */
+const ofThePlace: ReadonlySet<string> = new Set<UseName>([
+  'roomSummer',
+  'roomWinter',
+  'roomLowest',
+  'humiditySummer',
+  'humidityWinter',
+  'shelfRating',
 ]);
 
+/** Nothing of the program reads the altitude of a recipe, so its line has no use. */
+const ALTITUDE = 'altitude';
+
 function ownLine(line: Line): Line {
-  return ofThePlace.has(line.name) ? withoutUndefined({ ...line, text: '', ...noSource }) : line;
+  return ofThePlace.has(line.use ?? '') || line.name === ALTITUDE
+    ? withoutUndefined({ ...line, text: '', ...noSource })
+    : line;
 }

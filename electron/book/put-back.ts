@@ -7,7 +7,7 @@ import { placeNew, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
 /** Takes the log into the file once it has been quiet for this long. */
-export const quietMs = 1000;
+const quietMs = 1000;
 
 /** Takes the log of an open file into it, when it has been quiet. Does nothing where the file is another by now. */
 export function settleLog({ connection, state, place }: OpenFile, afterMs = quietMs): void {

@@ -32,7 +32,7 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
     }
   }
   const clash = clashOf(
-    read.tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : [])),
+    read.tokens.flatMap((token) => (token.kind === 'option' && !isRule(argv[token.index] ?? '') ? [token.name] : [])),
     table,
   );
   if (clash !== undefined) return failed(clash);

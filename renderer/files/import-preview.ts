@@ -1,7 +1,4 @@
-import type { BookContext } from '#renderer/books/book-api.ts';
-import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import type { ListImport, RefusedRow } from '#shared-calc/acts/import-list.ts';
-import type { TakenPrice } from '#shared-calc/acts/import-prices.ts';
 import { listHeadings, type ListKind, type TakenRow } from '#shared-calc/acts/import-records.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 
@@ -26,29 +23,6 @@ export function previewRecords({ taken, refused, change }: ListImport<TakenRow>)
     heading: ['row', 'code', 'is', 'with'],
     figures: [0],
     rows: taken.map(({ row, code, is, touches }) => ({ row, cells: [String(row), code, is, touches.join(', ')] })),
-    refused,
-    change,
-  };
-}
-
-export function previewPrices(
-  { taken, refused, change }: ListImport<TakenPrice>,
-  { workshop }: BookContext,
-): ImportPreview {
-  return {
-    heading: ['row', 'material', 'pack', 'from', 'before', 'price'],
-    figures: [0, 4, 5],
-    rows: taken.map(({ row, material, pack, unit, from, beforeCoins, priceCoins }) => ({
-      row,
-      cells: [
-        String(row),
-        material,
-        `${pack} ${unit}`,
-        from,
-        showCoins(beforeCoins, workshop),
-        showCoins(priceCoins, workshop),
-      ],
-    })),
     refused,
     change,
   };

@@ -36,6 +36,7 @@ export interface PutInView {
 
 export interface SourceView {
   readonly name: string;
+  readonly label: string;
   readonly figure: string;
   /** `house rule, from the dam of T08`. */
   readonly from: string;

@@ -1,18 +1,16 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { Fragment } from 'preact';
-import { useRef } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { CautionParts } from '#renderer/kit/caution.tsx';
-import { saySource } from '#shared-calc/bench/source-words.ts';
-import { From } from '#renderer/kit/from.tsx';
-import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
 import { OpenCheckPart } from './open-check-part.tsx';
 import type { PanelActs, PanelView, StandingView } from './panel-view.ts';
+import { RulePart } from './rule-part.tsx';
 import { RestsPart } from './rests-part.tsx';
 import { WorkingPart } from './working-part.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
@@ -30,12 +28,13 @@ interface Panel {
 /** The side panel for one cell: its value, why, and what can be done with it. */
 export function WorkingPanel({ view, acts }: Panel) {
   const sidePanel = useRef<HTMLElement>(null);
+  const [showsRule, showRule] = useState(false);
   // A step down or up replaces the panel that had the focus.
   useKeepFocus(sidePanel, view?.id, () => sidePanel.current?.focus());
   return (
     <SidePanel panel={sidePanel} look="cell" label="Working panel">
       {view ? (
-        <CellWorking key={view.id} view={view} acts={acts} />
+        <CellWorking key={view.id} view={view} acts={acts} showsRule={showsRule} showRule={showRule} />
       ) : (
         <MutedLine>Choose a box to see its working.</MutedLine>
       )}
@@ -43,40 +42,29 @@ export function WorkingPanel({ view, acts }: Panel) {
   );
 }
 
-function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
+interface CellParts {
+  readonly view: PanelView;
+  readonly acts: PanelActs;
+  readonly showsRule: boolean;
+  readonly showRule: (shows: boolean) => void;
+}
+
+function CellWorking({ view, acts, showsRule, showRule }: CellParts) {
   return (
     <>
       <Head view={view} acts={acts} />
       <OpenCheckPart view={view} acts={acts} />
       {view.ranges.length > 0 && <RangePart ranges={view.ranges} />}
-      {view.rule && (
-        <section>
-          <h3>{view.rule.kind}</h3>
-          <RuleField
-            text={view.rule.text}
-            label={`${view.rule.kind} of ${view.title}, ${view.where}`}
-            help={acts.help}
-            settle={acts.write}
-            cancel={acts.leave}
-            form="panel"
-            readOnly={view.rule.closed}
-          />
-          {view.from && (
-            <p>
-              <From of={view.from}>{saySource(view.from)}</From>
-            </p>
-          )}
-          {view.house?.canHold === true && (
-            <Buttons apart>
-              <Button title="This value for all sizes of the job" onClick={acts.forWholeJob}>
-                {actNames.wholeJob}
-              </Button>
-              <Button title="This value for its tank in every job" onClick={acts.alwaysForTank}>
-                {actNames.alwaysForTank}
-              </Button>
-            </Buttons>
-          )}
-        </section>
+      <RulePart view={view} acts={acts} isOpen={showsRule} turn={showRule} />
+      {view.house?.canHold === true && (
+        <Buttons>
+          <Button title="This value for all sizes of the job" onClick={acts.forWholeJob}>
+            {actNames.wholeJob}
+          </Button>
+          <Button title="This value for its tank in every job" onClick={acts.alwaysForTank}>
+            {actNames.alwaysForTank}
+          </Button>
+        </Buttons>
       )}
       <WorkingPart putIn={view.putIn} sources={view.sources} stepDown={acts.stepDown} />
       {view.rests.rows.length > 0 && <RestsPart rests={view.rests} stepDown={acts.stepDown} />}
@@ -90,12 +78,7 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
 function Head({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
   const above = view.steppedFrom.at(-1);
   return (
-    <PanelHead
-      where={view.where}
-      title={view.title}
-      answer={<Figure of={view.answer} />}
-      under={view.nameInRules === '' ? undefined : <code>{view.nameInRules}</code>}
-    >
+    <PanelHead where={view.where} title={view.title} answer={<Figure of={view.answer} />}>
       {above !== undefined && (
         <p class={css['stepUp']}>
           <Button look="plain" onClick={acts.stepUp}>

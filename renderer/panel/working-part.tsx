@@ -2,7 +2,6 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { Button } from '#renderer/kit/button.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { PutInView, SourceView } from './panel-view.ts';
-import { PutIn } from '#renderer/kit/put-in.tsx';
 import css from './working-panel.module.css';
 
 interface Working {
@@ -11,18 +10,14 @@ interface Working {
   readonly stepDown: (name: string) => void;
 }
 
-/** The rule with its figures put in, the same in words, and where each figure came from. */
+/** How a figure is worked, in words, and where each figure in it came from. */
 export function WorkingPart({ putIn, sources, stepDown }: Working) {
-  if (!putIn && sources.length === 0) return null;
+  const said = putIn ? wordsOf(putIn) : '';
+  if (said === '' && sources.length === 0) return null;
   return (
     <section>
-      <h3>Figures put in</h3>
-      {putIn && (
-        <PutIn>
-          {putIn.pieces.map((piece, index) => (piece.strong ? <b key={index}>{piece.text}</b> : piece.text))}
-        </PutIn>
-      )}
-      {putIn && putIn.words !== '' && <p class={css['inWords']}>{putIn.words}</p>}
+      <h3>How it is worked</h3>
+      {said !== '' && <p>{said}</p>}
       {sources.length > 0 && (
         <Table
           class={css['sources']}
@@ -40,11 +35,18 @@ export function WorkingPart({ putIn, sources, stepDown }: Working) {
   );
 }
 
+/** The sum in words; figures alone if they say the same, but never the name of a function. */
+function wordsOf({ words, pieces }: PutInView): string {
+  const figures = pieces.map(({ text }) => text).join('');
+  if (words !== '') return words;
+  return /[a-z]\(/.test(figures) ? '' : figures;
+}
+
 function Source({ source, stepDown }: { readonly source: SourceView; readonly stepDown: (name: string) => void }) {
-  if (!source.steps) return <>{source.name}</>;
+  if (!source.steps) return <>{source.label}</>;
   return (
     <Button look="plain" onClick={() => stepDown(source.name)}>
-      {source.name}
+      {source.label}
       <Sign name="step" />
     </Button>
   );

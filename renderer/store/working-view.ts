@@ -37,7 +37,9 @@ export function putInView(box: Box, parts: BoxParts): PutInView | undefined {
 function figureOf(name: string, { bench, column, faces }: BoxParts, display: BoxParts['faces']['display']): string {
   const face = faces.of(name);
   const value = face && bench.box(column, name).value;
-  return face && value !== undefined ? figureWords(value, face.line.unit, display) : `${name} (not known yet)`;
+  return face && value !== undefined
+    ? figureWords(value, face.line.unit, display)
+    : `${calledLine(faces, name)} (not known yet)`;
 }
 
 function literalWords(value: number, unit: string, { currency, decimalComma }: Display): string {
@@ -69,7 +71,8 @@ export function sourcesOf(box: Box, parts: BoxParts): readonly SourceView[] {
   return [
     ...lines,
     {
-      name: written.length === 1 ? 'figure' : 'figures',
+      name: '',
+      label: written.length === 1 ? 'figure' : 'figures',
       figure: written.join(parts.faces.display.decimalComma ? '; ' : ', '),
       from: 'written in this rule',
       steps: false,
@@ -82,7 +85,7 @@ function sourceOf(name: string, { bench, column, called, faces }: BoxParts): rea
   if (!face) return [];
   const box = bench.box(column, name);
   const figure = box.value === undefined ? '' : figureWords(box.value, face.line.unit, faces.display);
-  return [{ name, figure, from: fromWords(box, called), steps: true }];
+  return [{ name, label: face.label, figure, from: fromWords(box, called), steps: true }];
 }
 
 function fromWords(box: Box, called: string): string {

@@ -9,6 +9,7 @@ import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
+import { replaceInRecipe } from './replace-in-recipe.ts';
 import * as recipes from './recipe-acts.ts';
 import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
@@ -47,6 +48,7 @@ const acts = {
   changeLine: recipes.changeLine,
   writeLine: recipes.writeLine,
   moveUse: recipes.moveUse,
+  replaceInRecipe,
   writeRecipe: recipes.writeRecipe,
   makeRecipe,
   removeLines: severalLines.removeLines,

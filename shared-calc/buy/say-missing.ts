@@ -32,10 +32,6 @@ export function sayMissingFigure({ what, kind, label }: Missing): string {
   return kind === 'rate' ? `rate of ${label}` : label;
 }
 
-export function listGuesses(guesses: readonly Guess[]): string {
-  return `Only a guess: ${guesses.map(({ label }) => `price of ${label}`).join('; ')}.`;
-}
-
 function countWords(count: number, [one, several]: readonly [string, string]): string {
   return `${count} ${count === 1 ? one : several}`;
 }

@@ -11,8 +11,7 @@ export const Refusal = z.strictObject({ says: z.string(), readAgain: z.boolean()
 export type Refusal = z.infer<typeof Refusal>;
 
 /** What has happened to the open file, as a sentence, and what `file.putBack` would do. */
-export const Gone = z.strictObject({ says: z.string(), cure: z.enum(['put back', 'open what is there']) });
-export type Gone = z.infer<typeof Gone>;
+const Gone = z.strictObject({ says: z.string(), cure: z.enum(['put back', 'open what is there']) });
 
 export const BookInfo = z.strictObject({
   /** Identifies this opening of the book; an edit made on another opening is refused. */

@@ -145,7 +145,7 @@ export const placeHelp: Readonly<Record<PlaceId, PlaceHelp>> = {
     acts: [
       { act: 'addLine', does: 'puts in a new line' },
       { act: 'copyRecipe', does: 'begins another recipe from this one' },
-      { how: 'Move up, Move down', does: 'puts a line before or behind its neighbour' },
+      { act: 'findReplace', does: 'finds words in rules and notes, and replaces them in one act' },
     ],
     words: ['house-recipe', 'line', 'rule', 'use', 'shown-first', 'set-in', 'range', 'source', 'house-change'],
   },

@@ -79,7 +79,7 @@ export const tradeWords = {
   },
   treatment: {
     word: 'clean and sterile',
-    says: 'Leaves are treated by heat. Clean is enough for a tank: pests are killed. Sterile needs steam under pressure and a core probe, and is only for what must be free of every germ.',
+    says: 'Leaves are treated by heat. Clean is enough: a living tank is not sterile, and a bake does not sterilise. What aims at more needs steam under pressure and a core probe.',
   },
   'commissioning-watch': {
     word: 'watch readings',

@@ -22,7 +22,7 @@ const plainForms: readonly RegExp[] = [
 const inFigures = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})$/;
 
 /** The day that a text is in each order; an order in which it is no day is left out. */
-export function daysOf(text: string): ReadonlyMap<DateOrder, Day> {
+function daysOf(text: string): ReadonlyMap<DateOrder, Day> {
   const tidy = withoutHour(text);
   const plain = plainDay(tidy);
   if (plain !== undefined) return new Map(orders.map((order) => [order, plain]));

@@ -19,6 +19,7 @@ export const actNames = {
   differences: 'Beside another recipe',
   filter: 'Filter',
   find: 'Find',
+  findReplace: 'Find and replace',
   forkRecipe: 'Make a child of it',
   help: 'Help',
   importList: 'Import a list',

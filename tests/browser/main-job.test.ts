@@ -100,6 +100,7 @@ describe('the main job, start to finish', () => {
 
     await goTo(page, 'Soil, placed', 'T07');
     const sidePanel = page.getByRole('complementary');
+    await sidePanel.getByText('Show the rule').click();
     expect({
       answer: plain(await sidePanel.locator('[data-part="answer"]').textContent()),
       putIn: plain(await sidePanel.locator('[data-part="put-in"]').textContent()),
@@ -110,10 +111,10 @@ describe('the main job, start to finish', () => {
       answer: '33.70 L',
       putIn: '36.045 L - 0.538 L - 1.802 L - 0.000 L = 33.705 L',
       from: [
-        'soil_gross 36.05 L house rule',
-        'edge_bead 0.54 L house rule',
-        'soil_buried 1.80 L house rule',
-        'panel_displaced 0.00 L house rule',
+        'Soil before taking off 36.05 L house rule',
+        'Clay edge 0.54 L house rule',
+        'Buried hardscape 1.80 L house rule',
+        'Background, soil displaced 0.00 L house rule',
       ],
     });
 

@@ -4,7 +4,7 @@ import { openBridge } from '#renderer/bridge.ts';
 import { channelNames } from '#shared-calc/contract/channel-names.ts';
 import type { DesktopDoor } from '#shared-calc/contract/desktop-door.ts';
 
-const done = () => Promise.resolve();
+const nothing = () => Promise.resolve();
 
 /** The desktop's bridge with a service that answers the first call late. */
 function doorAtHand(answer: (channel: string, input: unknown) => Promise<unknown>) {
@@ -12,7 +12,7 @@ function doorAtHand(answer: (channel: string, input: unknown) => Promise<unknown
   const call = Object.fromEntries(channelNames.map((name) => [name, (input: unknown) => answer(name, input)]));
   const door: DesktopDoor = {
     call: call as unknown as DesktopDoor['call'],
-    files: { open: done, make: done, saveCopy: done, openDropped: done },
+    files: { open: nothing, make: nothing, saveCopy: nothing, openDropped: nothing },
     onNews: (listener) => {
       listeners.add(listener);
       return () => void listeners.delete(listener);

@@ -102,7 +102,7 @@ function quoted({ currency, units, dates, paper, tank, wage, overhead, priceCoin
 
 const usa: Country = {
   currency: 'USD',
-  units: 'US: in, gal, lb',
+  units: 'us',
   dates: 'mdy',
   paper: 'Letter',
   tank: {
@@ -121,7 +121,7 @@ const usa: Country = {
 
 const japan: Country = {
   currency: 'JPY',
-  units: 'metric: mm, L, kg',
+  units: 'metric',
   dates: 'ymd',
   paper: 'A4',
   tank: {

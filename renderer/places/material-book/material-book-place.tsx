@@ -1,12 +1,12 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
-import { previewPrices, previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
+import { previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { listImport } from '#renderer/files/list-import.tsx';
+import { priceListImport } from '#renderer/files/price-list-import.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { importRecords } from '#shared-calc/acts/import-records.ts';
-import { importPrices } from '#shared-calc/acts/import-prices.ts';
 import { materialTable } from './material-rows.ts';
 import { MaterialPanel } from './material-panel.tsx';
 
@@ -19,13 +19,7 @@ export function materialBookPlace(api: BookApi): (route: Route) => PlaceView {
     needs: `${sayHeadings('material')} Packs as 10 L; 45 L.`,
     preview: (text, { records }) => previewRecords(importRecords('material', text, records)),
   });
-  const prices = listImport({
-    api,
-    list: 'prices',
-    title: 'Import a price list',
-    needs: 'Headings: material, pack, unit, price, from. A tank is a material by its code with a pack of 1 each.',
-    preview: (text, context) => previewPrices(importPrices(text, context.records), context),
-  });
+  const prices = priceListImport(api);
   return bookPlace({
     api,
     table: materialTable,

@@ -7,7 +7,7 @@ import { upperFirst } from '#shared-calc/derive/today-next.ts';
 import type { TodayItem } from '#shared-calc/derive/today-item.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
-import type { Job } from '#shared-calc/records/records.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 import type { PartView } from './part-view.ts';
@@ -71,7 +71,6 @@ function StepForm({ view, item, leave }: FormParts) {
     setWrong(refused);
     if (refused === undefined) leave();
   };
-  const people = [...records.rate.values()].filter(({ id, per }) => per === 'h' && id !== OVERHEAD);
   return (
     <div
       role="group"
@@ -89,12 +88,7 @@ function StepForm({ view, item, leave }: FormParts) {
           enter={write}
           days={view.context}
         />
-        <ChoiceField
-          label="By"
-          value={texts.who}
-          options={people.map(({ id, label }) => ({ value: id, label }))}
-          choose={(who) => set({ who })}
-        />
+        <ChoiceField label="By" value={texts.who} options={peopleOf(records)} choose={(who) => set({ who })} />
         <TextField label="Minutes" text={texts.minutes} typing={(minutes) => set({ minutes })} enter={write} />
         <TextField label="Note" text={texts.note} typing={(note) => set({ note })} enter={write} />
       </Fields>
@@ -110,6 +104,11 @@ function StepForm({ view, item, leave }: FormParts) {
 
 /** The share of every hour that is nobody's own. */
 const OVERHEAD = 'R-overhead';
+
+function peopleOf({ rate }: Records) {
+  const people = [...rate.values()].filter(({ id, per }) => per === 'h' && id !== OVERHEAD);
+  return people.map(({ id, label }) => ({ value: id, label }));
+}
 
 const took = { name: 'The time', stored: 'min', shown: 'min', low: 0, high: 100_000 } as const;
 

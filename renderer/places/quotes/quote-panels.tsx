@@ -89,7 +89,10 @@ export function IssuedPanel({ of: { quote, body }, context, sealOf }: PanelParts
 function Seal({ sum }: { readonly sum: string }) {
   return (
     <div class={css['seal']}>
-      <Hint>SHA-256 {sum}</Hint>
+      <details>
+        <summary>Show the check number</summary>
+        <Hint>SHA-256 {sum}</Hint>
+      </details>
     </div>
   );
 }

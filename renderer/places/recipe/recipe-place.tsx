@@ -12,6 +12,7 @@ import type { Recipe } from '#shared-calc/records/records.ts';
 import { DifferencesDialog } from './differences-dialog.tsx';
 import type { FamilyAsk } from './family-part.tsx';
 import { ForkDialog } from './fork-dialog.tsx';
+import { FindReplace } from './find-replace.tsx';
 import { lineHands } from './line-hands.ts';
 import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
@@ -24,6 +25,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const editHouse: EditHouse = (edit, direct, after) => house.edit(edit, direct, { ...after, back });
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
+  const replacing = signal(false);
   const hands = lineHands(book, store, editing);
   const family = signal<FamilyAsk | undefined>(undefined);
   return ({ rest }) => {
@@ -34,11 +36,12 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
-      acts: actsOf(book, store, editing),
+      acts: actsOf(book, store, { editing, replacing }),
       work: (
         <>
           <RecipeList store={store} editing={editing} hands={hands} />
           <FamilyDialogs book={book} store={store} recipe={recipe} asked={family} />
+          {replacing.value && <FindReplace book={book} recipe={recipe.id} close={() => (replacing.value = false)} />}
         </>
       ),
       sidePanel:
@@ -52,17 +55,21 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
             editHouse={editHouse}
           />
         ),
-      find: {
-        label: 'Find a line',
-        placeholder: 'Find a line',
-        options: store.faces.value.all.map((face) => face.label),
-        go: (words) => {
-          const found = findNamed(namedLines(store.faces.peek()), words);
-          if (found) goTo(store, found.line);
-          return found !== undefined;
-        },
-      },
+      find: findLine(store),
     };
+  };
+}
+
+function findLine(store: RecipeStore): NonNullable<PlaceView['find']> {
+  return {
+    label: 'Find a line',
+    placeholder: 'Find a line',
+    options: store.faces.value.all.map((face) => face.label),
+    go: (words) => {
+      const found = findNamed(namedLines(store.faces.peek()), words);
+      if (found) goTo(store, found.line);
+      return found !== undefined;
+    },
   };
 }
 
@@ -104,11 +111,13 @@ function backToLine(store: RecipeStore): void {
   if (line !== undefined && document.activeElement === document.body) focusLine(line);
 }
 
-function actsOf(
-  book: PageStore['book'],
-  store: RecipeStore,
-  editing: { value: Editing | undefined },
-): readonly PlaceAct[] {
+interface Shown {
+  readonly editing: { value: Editing | undefined };
+  /** The dialog to find and replace is open. */
+  readonly replacing: { value: boolean };
+}
+
+function actsOf(book: PageStore['book'], store: RecipeStore, { editing, replacing }: Shown): readonly PlaceAct[] {
   const recipe = store.recipe.value;
   if (!recipe) return [];
   const copy = () => {
@@ -130,6 +139,7 @@ function actsOf(
       hint: 'Title, note, and the size it is worked on',
       run: () => (store.chosen.value = undefined),
     },
+    { label: actNames.findReplace, run: () => (replacing.value = true) },
     { label: actNames.copyRecipe, run: copy },
     { label: actNames.addLine, main: true, hint: 'After the chosen line', run: add },
   ];

@@ -23,8 +23,8 @@ export const drawnPanel: PanelView = {
   },
   rests: { rows: [], more: 0 },
   sources: [
-    { name: 'drainage', figure: '45 mm', from: 'house rule, from the dam of T08', steps: true },
-    { name: 'limits', figure: '10, 20 mm', from: 'written in this rule', steps: false },
+    { name: 'drainage', label: 'drainage', figure: '45 mm', from: 'house rule, from the dam of T08', steps: true },
+    { name: 'limits', label: 'limits', figure: '10, 20 mm', from: 'written in this rule', steps: false },
   ],
   house: {
     figure: '10',

@@ -252,34 +252,6 @@ describe('the step to version 15', () => {
   });
 });
 
-describe('the step to version 19', () => {
-  const opened = (shown: object) => {
-    const path = copyOf('v18.loamwright');
-    const db = new Database(path);
-    db.prepare('UPDATE workshop SET units_shown = ?').run(JSON.stringify(shown));
-    db.close();
-    const book = reopen(path);
-    const { units, dateOrder, paper, unitsShown } = book.records().workshop.get('workshop') ?? {};
-    book.close();
-    return { units, dateOrder, paper, unitsShown };
-  };
-
-  test('a workshop that sees everything in US units is a US one, with what it has chosen besides', () => {
-    const shown = { length: 'in', volume: 'qt', mass: 'lb', temperature: 'degF', pressure: 'psi' };
-
-    expect(opened(shown)).toEqual({
-      units: 'us',
-      dateOrder: 'mdy',
-      paper: 'Letter',
-      unitsShown: { volume: 'qt', pressure: 'psi' },
-    });
-  });
-
-  test('any other keeps its units as they are', () => {
-    expect(opened({ length: 'in', volume: 'gal' })).toEqual({ unitsShown: { length: 'in', volume: 'gal' } });
-  });
-});
-
 describe('migrate', () => {
   test('a book is brought forward step by step, with a backup of what it was', () => {
     const book = newBook(adding('begin', ...oneOfEach));

@@ -56,6 +56,10 @@ describe('an option', () => {
   ])('%s', async (says, argv) => {
     expect(await lw(...argv)).toMatchObject({ code: 2, err: `${says}\n` });
   });
+
+  test('is not what a negative figure is taken for', async () => {
+    expect(await lw('work', '-10.7177 %')).toMatchObject({ code: 0, err: '' });
+  });
 });
 
 const program = fileURLToPath(new URL('../../../electron/cli/run.js', import.meta.url));
