@@ -12,7 +12,7 @@ afterAll(async () => {
   await pages.close();
 });
 
-const field = (page: Page, spoken: string) =>
+const field = (page: Page, spoken: string | RegExp) =>
   page.locator(':is([role="gridcell"], [role="rowheader"])', {
     has: page.locator('[data-part="spoken"]', { hasText: spoken }),
   });
@@ -104,7 +104,7 @@ describe('a book with the keyboard', () => {
     await field(page, 'Dam, T07, 150 mm').click();
     await page.keyboard.type('6 in');
     await page.keyboard.press('Enter');
-    const inches = await field(page, 'Dam, T07, 152.4 mm').count();
+    const inches = await field(page, /Dam, T07, 6.in$/).count();
     await field(page, 'Dam, T07').click();
     await page.keyboard.type('6 L');
     await page.keyboard.press('Enter');
