@@ -290,7 +290,7 @@ describe('a list taken in', () => {
     await offer(page, 'Import a list', 'code,shape,length,height,dam\nT07,,,,140\nT20,cylinder,300,12 in,100\n');
     const shown = await page.getByRole('dialog').locator('tbody tr').allTextContents();
     await page.getByRole('dialog').getByRole('button', { name: 'Import' }).click();
-    expect([shown, await field(page, 'Height, T20, 304.8 mm').count(), await undoes(page)]).toEqual([
+    expect([shown, await field(page, /Height, T20, 12.in$/).count(), await undoes(page)]).toEqual([
       ['2T07changeddam', '3T20newshape, length, height, dam'],
       1,
       expect.stringContaining('list of tanks, list.csv'),
