@@ -36,7 +36,7 @@ export function TubList(parts: TubsParts) {
     <section>
       <h2>Tubs</h2>
       {standing.length === 0 ? (
-        <EmptyNote>No tub of {kind.label.toLowerCase()} stands yet. Keep tubs in two places.</EmptyNote>
+        <EmptyNote>No tub of {kind.label} stands yet. Keep tubs in two places.</EmptyNote>
       ) : (
         <ul class={css['tubs']} aria-label="Tubs">
           {standing.map((each) => {
