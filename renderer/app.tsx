@@ -9,6 +9,7 @@ import { jobApi, jobAtHand } from '#renderer/store/job-api.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { keepPageSize } from './print/page-size.ts';
 import { openPlaces } from './places/all-places.tsx';
 
 const keys: PageView['keys'] = [
@@ -22,6 +23,7 @@ const keys: PageView['keys'] = [
 export function pageOf(store: PageStore): PageView {
   const places = openPlaces(store);
   beginOnBench(store);
+  keepPageSize(document, store.book.records);
   const help = helpState();
   const dropped = droppedFiles({ api: store.book, takeList: takeDroppedList(store) });
   const nextFlag = (back: boolean) => goToFlag(store, back);

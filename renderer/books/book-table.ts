@@ -26,6 +26,8 @@ export interface BookColumn<Row> {
   readonly width: number;
   /** As displayed. */
   readonly show: (row: Row) => string;
+  /** Whether the figure of a row is shown with a unit of its own, as it was typed. */
+  readonly hasUnit?: (row: Row) => boolean;
   /** The text the field opens with and copies. */
   readonly entry: (row: Row) => string;
   readonly flag?: (row: Row) => BookFlag | undefined;

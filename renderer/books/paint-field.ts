@@ -18,7 +18,8 @@ const noField: PaintedField = { figure: '', look: 'words', closed: true, flag: u
 export function paintedField<Row extends BookRow>(box: Box<Row> | undefined): PaintedField {
   if (!box) return noField;
   const { row, column } = box;
-  const { title, unit, look } = column;
+  const { title, look } = column;
+  const unit = column.hasUnit?.(row) ? '' : column.unit;
   const figure = column.show(row);
   const flag = column.flag?.(row);
   const read = figure === '' ? 'empty' : unit === '' ? figure : `${figure} ${unit}`;

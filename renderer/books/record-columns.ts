@@ -61,11 +61,15 @@ function fieldColumn<K extends RecordKind, Row extends BookRow>(
 ): BookColumn<Row> {
   const title = field.heading;
   const look = isFigure(field) ? 'figure' : 'words';
+  const typed = (row: Row) => {
+    const record = recordOf(row);
+    if (!isField(kind, record, key)) return undefined;
+    return fieldAsTyped(field, typedIn(kind, record, key, valueOf(record, key)), context);
+  };
   const shown = (row: Row, say: typeof showField) => {
     const record = recordOf(row);
     if (!isField(kind, record, key)) return '';
-    const value = valueOf(record, key);
-    return fieldAsTyped(field, typedIn(kind, record, key, value), context)?.figure ?? say(field, value, context);
+    return typed(row)?.figure ?? say(field, valueOf(record, key), context);
   };
   return {
     key,
@@ -79,6 +83,7 @@ function fieldColumn<K extends RecordKind, Row extends BookRow>(
       return isField(kind, record, key) ? valueOf(record, key) : undefined;
     }),
     show: (row) => shown(row, showField),
+    hasUnit: (row) => typed(row)?.whole === true,
     entry: (row) => shown(row, entryOfField),
     write: (row, text) => {
       const from = recordOf(row);

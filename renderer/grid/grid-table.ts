@@ -102,9 +102,9 @@ export interface GridTable {
 }
 
 export function gridTable(parts: GridTableParts): GridTable {
-  const { host, label, layout, model } = parts;
+  const { host, layout, model } = parts;
   const api = createGrid<GridRow>(host, firstOptions(parts));
-  host.querySelector('[role="grid"], [role="treegrid"]')?.setAttribute('aria-label', label);
+  const takeFocus = speakOfGrid(parts);
   keepFocusMark(host);
   const idOf = (column: number) => columnId(column, model().columns[column]?.key ?? '');
   const bring = ({ row, column }: Cell) => {
@@ -133,6 +133,7 @@ export function gridTable(parts: GridTableParts): GridTable {
       const rows = rowWords(before) !== rowWords(next);
       if (columns) api.setGridOption('columnDefs', columnDefs(parts));
       if (rows) api.setGridOption('rowData', linesOf(next));
+      if (rows) takeFocus();
       return columns || rows;
     },
     relayout: () => {
@@ -248,6 +249,19 @@ function columnWords({ columns }: GridModel<unknown>): string {
 
 function rowWords({ rows }: GridModel<unknown>): string {
   return rows.map(({ key, looks }) => `${key}\t${looks.join(' ')}`).join('\n');
+}
+
+/** Names the grid. Without a cell that could have the keyboard it takes it itself: its heads can be scrolled. */
+function speakOfGrid({ host, label, model }: GridTableParts): () => void {
+  const grid = host.querySelector('[role="grid"], [role="treegrid"]');
+  grid?.setAttribute('aria-label', label);
+  grid?.setAttribute('aria-multiselectable', 'true');
+  const takeFocus = () => {
+    if (model().rows.length === 0) grid?.setAttribute('tabindex', '0');
+    else grid?.removeAttribute('tabindex');
+  };
+  takeFocus();
+  return takeFocus;
 }
 
 /**

@@ -62,7 +62,7 @@ export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   host.addEventListener('keydown', (event) => pressKey(event, grid), { capture: true, signal });
   const headed = listenOnHeads(host, grid);
   host.addEventListener('contextmenu', (event) => openMenuAt(event, grid), { signal });
-  host.addEventListener('focusin', (event) => enterByRow(event, grid), { signal });
+  host.addEventListener('focusin', (event) => enter(event, grid), { signal });
   const pointed = pointOnGrid(host, grid);
   const clipped = clipboardEvents(host, {
     copied: () => {
@@ -90,9 +90,15 @@ export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   };
 }
 
-/** Tab into the grid focuses a whole row first: this moves the focus to the selected cell. */
-function enterByRow({ target }: FocusEvent, { selection, take, index }: GridReach): void {
-  if (!(target instanceof Element) || !target.classList.contains('ag-row')) return;
+/**
+ * Tab focuses a whole row first: this moves the focus to the selected cell. F6 focuses a cell: without a selection it
+ * becomes that, so that the keyboard is seen.
+ */
+function enter({ target }: FocusEvent, { selection, take, index, table }: GridReach): void {
+  if (!(target instanceof Element)) return;
+  const mark = target.classList.contains('ag-cell') && !selection() ? cellMark(target) : undefined;
+  if (mark) take(single(table.cellOf(mark)), false);
+  if (!target.classList.contains('ag-row')) return;
   take(single(selection()?.tip ?? { row: 0, column: Math.min(1, index().extent.columns - 1) }));
 }
 

@@ -124,7 +124,7 @@ function viewOf(parts: Parts, folds: Folds): BenchView {
     parts.seen = new Set();
   }
   return {
-    recipe: { title: `${source.recipe.id} ${source.recipe.title.toLowerCase()}`, aside: recipeAside(source) },
+    recipe: { title: `${source.recipe.id} ${source.recipe.title}`, aside: recipeAside(source) },
     rows: rowsOf(parts, [
       ...sectionRows({ faces, totals, folds, asideOf: (face) => partsAside(face, { faces, totals, source }) }),
       ...limitRows({ uses: usesIn(parts), totals, folds }),

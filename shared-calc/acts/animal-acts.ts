@@ -198,5 +198,5 @@ export const takeBackAnimals = act<z.infer<typeof TakeBackAnimals>>({
 });
 
 function sayAnimals(count: number, label: string): string {
-  return `${count} of ${label.toLowerCase()}`;
+  return `${count} of ${label}`;
 }

@@ -12,7 +12,7 @@ import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { givenWords } from '#shared-calc/prepare/given-words.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { added, emptyChange, updated } from '#shared-calc/records/change.ts';
 import type { Actual, Line } from '#shared-calc/records/records.ts';
 import { failed, ok } from '#shared-calc/result.ts';
@@ -135,7 +135,7 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
     const worked = jobOf(id);
     const line = tookLines(worked ? allLines(worked) : []).get(name);
     if (!line) return failed({ kind: 'no-line', line: name });
-    const label = `${id}: ${line.label.toLowerCase()}`;
+    const label = `${id}: ${inSentence(line.label)}`;
     const before = [...records.actual.values()].find(
       (each) => each.job === id && each.line === name && each.size === undefined,
     );

@@ -50,7 +50,7 @@ export const startTub = act<z.infer<typeof StartTub>>({
     };
     const taken = from === undefined ? ok([]) : splitFrom(derived, { from, founders, on, into: tub.id });
     if (!taken.ok) return taken;
-    const label = `tub ${tub.id} of ${kind.value.label.toLowerCase()} started`;
+    const label = `tub ${tub.id} of ${kind.value.label} started`;
     return ok(recordsAdded(label, [added('tub', tub), ...taken.value.map((move) => added('move', move))]));
   },
 });

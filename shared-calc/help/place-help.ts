@@ -143,8 +143,8 @@ export const placeHelp: Readonly<Record<PlaceId, PlaceHelp>> = {
   recipe: {
     what: 'The house recipes, line by line: figures, rules, checks, needs and work, and what changed when.',
     acts: [
-      { act: 'addLine', does: 'puts in a new line' },
-      { act: 'copyRecipe', does: 'begins another recipe from this one' },
+      { act: 'newRecipe', does: 'makes a recipe of answers: layers, depths, the mix of the soil, fittings' },
+      { act: 'addLine', does: 'puts in a new line after the one where you are' },
       { act: 'findReplace', does: 'finds words in rules and notes, and replaces them in one act' },
     ],
     words: ['house-recipe', 'line', 'rule', 'use', 'shown-first', 'set-in', 'range', 'source', 'house-change'],

@@ -1,5 +1,6 @@
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { datedJob } from './dated-job.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { paperWeekday } from './paper-words.ts';
 import { animalsInCard, type AnimalsInCard } from './watch-card.ts';
@@ -11,30 +12,31 @@ export const animalsInPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;
   const { plan, facts } = dated.value;
+  const display = displayFor(input);
   const card = animalsInCard({
     build: plan.build,
     settleInDays: facts.settleIn,
     job: jobWords(input),
     bench: input.bench,
-    display: displayFor(input),
+    display,
   });
-  return ok({ data: card, document: { title: `Animals-in plan, ${titleOf(input)}`, blocks: blocksOf(card) } });
+  return ok({ data: card, document: { title: `Animals-in plan, ${titleOf(input)}`, blocks: blocksOf(card, display) } });
 };
 
-function blocksOf(card: AnimalsInCard): readonly PaperBlock[] {
+function blocksOf(card: AnimalsInCard, display: Display): readonly PaperBlock[] {
   return [
     {
       is: 'facts',
       rows: [
         ['Animals', card.animals],
         ...card.sizes.map(sizeRow),
-        ['Built', paperWeekday(card.build)],
-        ['Animals in', `${paperWeekday(card.animalsIn)}, day 0`],
+        ['Built', paperWeekday(card.build, display)],
+        ['Animals in', `${paperWeekday(card.animalsIn, display)}, day 0`],
       ],
     },
     heading('Before they go in'),
     { is: 'list', items: card.before, tick: true },
-    ...looksOf(card),
+    ...looksOf(card, display),
     ...mindedBlocks(card),
   ];
 }
@@ -44,7 +46,7 @@ function sizeRow({ called, animals, above, emergency }: AnimalsInCard['sizes'][n
   return [called, `${animals.replace(/\.$/, '')}. ${above} act. ${emergency}`];
 }
 
-function looksOf({ looks, lookFor, settleInDays }: AnimalsInCard): readonly PaperBlock[] {
+function looksOf({ looks, lookFor, settleInDays }: AnimalsInCard, display: Display): readonly PaperBlock[] {
   if (looks.length === 0) {
     return [
       paragraph(
@@ -58,7 +60,7 @@ function looksOf({ looks, lookFor, settleInDays }: AnimalsInCard): readonly Pape
     {
       is: 'table',
       head: ['day', 'date'],
-      rows: looks.map(({ day, date }) => [String(day), paperWeekday(date)]),
+      rows: looks.map(({ day, date }) => [String(day), paperWeekday(date, display)]),
       small: [1],
       write: [...lookFor, 'who'],
     },

@@ -4,7 +4,7 @@ import { cautionsBlock } from './document.ts';
 import { datedJob } from './dated-job.ts';
 import { soonestRounds } from '#shared-calc/prepare/size-care.ts';
 import { csvText } from './csv-text.ts';
-import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { paperWeekday } from './paper-words.ts';
 import { planEntries } from './plan-calendar.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -37,7 +37,7 @@ export const calendarPaper: MakePaper = (input) => {
         {
           is: 'table',
           head: ['day', 'what', ''],
-          rows: entries.map((entry) => [paperWeekday(entry.date), entry.title, again(entry)]),
+          rows: entries.map((entry) => [paperWeekday(entry.date, displayFor(input)), entry.title, again(entry)]),
         },
         cautionsBlock(eachOnce(entries.flatMap(({ cautions = [] }) => cautions))),
       ],

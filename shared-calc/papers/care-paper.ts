@@ -56,7 +56,7 @@ function sizeBlocks({ called, tank, rounds }: SizeCare): readonly PaperBlock[] {
     ...rounds.map((round): PaperBlock => ({
       is: 'days',
       text: `${roundWords[round.act]}, ${round.says}`,
-      items: roundDays(round).map(paperDay),
+      items: roundDays(round).map((each) => paperDay(each)),
     })),
   ];
 }

@@ -45,7 +45,7 @@ export const needsPaper: MakePaper = (input) => {
       is: 'facts',
       rows: [
         ['Sizes', sheet.columns.map(({ tank, count }) => sizeWords({ tank: tank.id, count })).join(', ')],
-        ['Prices of', paperDay(pricing.prices.on)],
+        ['Prices of', paperDay(pricing.prices.on, display)],
       ],
     },
     {

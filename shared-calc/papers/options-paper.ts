@@ -40,7 +40,7 @@ function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly P
       rows: [
         ['For', jobWords(input).client],
         ['Built as', records.recipe.get(sheet.recipe)?.title ?? sheet.recipe],
-        ['Prices of', paperDay(wish.on)],
+        ['Prices of', paperDay(wish.on, displayFor(input))],
       ],
     },
     paragraph(optionsIntro),
@@ -104,7 +104,8 @@ function optionRows(display: Display): readonly OptionRow[] {
     { label: 'Deposit with the order', say: (option) => sum(option, option.deposit) },
     {
       label: 'Earliest handover',
-      say: ({ readyOn, because }) => (readyOn === undefined ? unknown : `${paperDay(readyOn)}${waits(because)}`),
+      say: ({ readyOn, because }) =>
+        readyOn === undefined ? unknown : `${paperDay(readyOn, display)}${waits(because)}`,
     },
     { label: 'Weight of one, filled', say: ({ weightKg }) => figure(weightKg, 'kg') },
     { label: 'Plants in one', say: ({ plants }) => figure(plants, '') },

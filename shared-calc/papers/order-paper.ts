@@ -99,7 +99,7 @@ export function comingIn(
 
 /** An order to one supplier, ready to send. */
 export function orderDocument(order: SupplierOrder, display: Display): PaperDocument {
-  const day = (date = '') => (date === '' ? '' : paperWeekday(date));
+  const day = (date = '') => (date === '' ? '' : paperWeekday(date, display));
   const money = (text: string) => (text === '' ? '' : paperMoney(text, display));
   const main = `Landed, ${display.currency}`;
   return {
@@ -109,7 +109,7 @@ export function orderDocument(order: SupplierOrder, display: Display): PaperDocu
         is: 'facts',
         rows: [
           ['Order', order.order],
-          ['Date', paperDay(order.on)],
+          ['Date', paperDay(order.on, display)],
           ['For our jobs', order.jobs],
           ['Expected', day(order.arrivesOn)],
           ['Order by', day(order.orderBy?.day)],

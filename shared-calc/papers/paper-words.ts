@@ -1,17 +1,21 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import type { DateOrder } from '#shared-calc/calendar/write-day.ts';
+import { sayDate, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
-/** A day on a paper: `1 July 2027`. */
-export function paperDay(day: Day): string {
-  const [year = ''] = day.split('-');
-  return `${sayDay(day).replace(/^\w+ /, '')} ${year}`;
+/** How a workshop writes days; the month comes first in `mdy` alone. */
+interface PaperDates {
+  readonly dateOrder?: DateOrder;
+}
+
+/** A day on a paper: `1 July 2027`, or `July 1, 2027`. */
+export function paperDay(day: Day, { dateOrder }: PaperDates = {}): string {
+  return sayPlainDate(day, dateOrder);
 }
 
 /** A day with its weekday: `Tuesday 16 March 2027`. */
-export function paperWeekday(day: Day): string {
-  const [year = ''] = day.split('-');
-  return `${sayDay(day)} ${year}`;
+export function paperWeekday(day: Day, { dateOrder }: PaperDates = {}): string {
+  return sayDate(day, dateOrder);
 }
 
 export interface PaperNumbers {

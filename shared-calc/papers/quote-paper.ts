@@ -67,33 +67,33 @@ function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
 function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
   const described = sizes.map(({ called, says, kit, count, builtAs = '' }) => {
-    const parts = [count === 1 ? called : `${count} of ${called}`, builtAs.toLowerCase(), says, kit && `${kit} kit`];
+    const parts = [count === 1 ? called : `${count} of ${called}`, builtAs, says, kit && `${kit} kit`];
     return parts.filter((part) => part !== '').join(', ');
   });
   return `${title}: ${described.join('; ')}.`;
 }
 
 /** The facts at the top of a quote. */
-function quoteFacts(model: QuoteModel, numbers: PaperNumbers, part: QuotePart): readonly PaperFact[] {
-  const money = (text: string) => atLeast(`${paperMoney(text, numbers)}\u00a0${model.currency}`.trimEnd(), part);
+function quoteFacts(model: QuoteModel, display: Display, part: QuotePart): readonly PaperFact[] {
+  const money = (text: string) => atLeast(`${paperMoney(text, display)}\u00a0${model.currency}`.trimEnd(), part);
   const issued = model.number !== '';
   return [
     ['For', [model.client, model.contact].filter((each) => each !== '').join(', ')],
     ['Place', model.site],
     [
       issued ? 'Issued' : 'Prices of',
-      issued ? `${paperDay(model.issuedOn)}${pricesOf(model)}` : paperDay(model.pricesOn),
+      issued ? `${paperDay(model.issuedOn, display)}${pricesOf(model, display)}` : paperDay(model.pricesOn, display),
     ],
     ...(model.validUntil === ''
       ? []
-      : [[issued ? 'Holds until' : 'Would hold until', paperDay(model.validUntil)] as const]),
+      : [[issued ? 'Holds until' : 'Would hold until', paperDay(model.validUntil, display)] as const]),
     ['Price', `${money(model.gross)}, tax included`],
     ['Deposit', `${money(model.deposit)} with the order`],
   ];
 }
 
-function pricesOf({ issuedOn, pricesOn }: QuoteModel): string {
-  return issuedOn === pricesOn ? ', at the prices of that day' : `, at the prices of ${paperDay(pricesOn)}`;
+function pricesOf({ issuedOn, pricesOn }: QuoteModel, display: Display): string {
+  return issuedOn === pricesOn ? ', at the prices of that day' : `, at the prices of ${paperDay(pricesOn, display)}`;
 }
 
 /** The terms of a quote, with the replacement of plants last. */

@@ -44,7 +44,7 @@ export function boardWarnings({ kind, rate, nothingToSplit }: CultureBoard): rea
     ...(nothingToSplit
       ? [
           {
-            says: `No tub of ${kind.label.toLowerCase()} stands to split: start a new line, or buy the starter animals.`,
+            says: `No tub of ${kind.label} stands to split: start a new line, or buy the starter animals.`,
             decides,
           },
         ]

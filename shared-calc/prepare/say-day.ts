@@ -1,5 +1,5 @@
 import { weekdayOf, type Day } from '#shared-calc/calendar/day.ts';
-import { monthNames } from '#shared-calc/calendar/write-day.ts';
+import { monthNames, type DateOrder } from '#shared-calc/calendar/write-day.ts';
 import type { Season } from '#shared-calc/calendar/season.ts';
 
 const weekdays = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
@@ -9,14 +9,17 @@ export function sayDay(day: Day): string {
   return `${weekdays[weekdayOf(day) - 1]} ${dateWords(day)}`;
 }
 
-/** With its year: `Friday 26 February 2027`. */
-export function sayDate(day: Day): string {
-  return `${sayDay(day)} ${Number(day.slice(0, 4))}`;
+/** With its year: `Friday 26 February 2027`, or `Friday, February 26, 2027` where the month comes first. */
+export function sayDate(day: Day, order?: DateOrder): string {
+  return `${weekdays[weekdayOf(day) - 1]}${order === 'mdy' ? ',' : ''} ${sayPlainDate(day, order)}`;
 }
 
-/** Without its weekday: `26 February 2027`. */
-export function sayPlainDate(day: Day): string {
-  return `${dateWords(day)} ${Number(day.slice(0, 4))}`;
+/** Without its weekday: `26 February 2027`, or `February 26, 2027`. */
+export function sayPlainDate(day: Day, order?: DateOrder): string {
+  const year = Number(day.slice(0, 4));
+  if (order !== 'mdy') return `${dateWords(day)} ${year}`;
+  const [, month = 1, date = 1] = day.split('-').map(Number);
+  return `${monthNames[month - 1]} ${date}, ${year}`;
 }
 
 /** `fresh only 1 October to 31 March` */

@@ -229,7 +229,7 @@ export function sayBreaks(breaks: readonly Pick<Break, 'label'>[]): string {
   return breaks.length > 4 ? `${labels.join(', ')} and ${breaks.length - 4} more` : labels.join(', ');
 }
 
-function sayNeed(need: Need): Against {
+export function sayNeed(need: Need): Against {
   switch (need.is) {
     case 'program':
       return { what: need.what, why: need.why };

@@ -71,7 +71,7 @@ describe('today', () => {
     const unseen = await tabTo(page, harvest);
     unseen.push(...(await pressSeen(page, ['Enter'])));
     await keyboardComesTo(page, 'Done on');
-    const filled = await page.getByLabel('Done on').inputValue();
+    const filled = await page.getByRole('textbox', { name: 'Done on' }).inputValue();
     const by = await page.getByLabel('By', { exact: true }).inputValue();
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: harvest }).waitFor({ state: 'detached' });

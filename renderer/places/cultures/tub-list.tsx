@@ -3,6 +3,8 @@ import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import { ChoiceField, Fields, FieldBox, TextField } from '#renderer/kit/field.tsx';
+import { goTo } from '#renderer/frame/go-to.ts';
+import { contextMenuOf, type EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
@@ -34,7 +36,7 @@ export function TubList(parts: TubsParts) {
     <section>
       <h2>Tubs</h2>
       {standing.length === 0 ? (
-        <EmptyNote>No tub of {kind.label.toLowerCase()} stands yet. Keep tubs in two places.</EmptyNote>
+        <EmptyNote>No tub of {kind.label} stands yet. Keep tubs in two places.</EmptyNote>
       ) : (
         <ul class={css['tubs']} aria-label="Tubs">
           {standing.map((each) => {
@@ -62,7 +64,7 @@ function TubRow(parts: RowParts) {
     />
   );
   return (
-    <li>
+    <li {...contextMenuOf(() => tubMenu(tub, api))}>
       <h3>
         {tub.id} <Muted>{stateWords(now, kind, context)}</Muted>
       </h3>
@@ -86,6 +88,17 @@ function TubRow(parts: RowParts) {
       {!isFlies(kind) && <TakeOrCount {...parts} />}
     </li>
   );
+}
+
+function tubMenu({ id, claimedBy }: Tub, api: JobApi): EntryMenu {
+  return {
+    label: `Tub ${id}`,
+    acts: [
+      { says: 'End it', run: () => void api.doAct('endTub', { tub: id }) },
+      { says: 'Remove', run: () => void api.doAct('removeTub', { tub: id }) },
+      ...(claimedBy === undefined ? [] : ['line' as const, goTo(`Job ${claimedBy}`, 'jobs', claimedBy)]),
+    ],
+  };
 }
 
 interface KeptParts extends RowParts {

@@ -7,7 +7,7 @@ import { CautionParts } from '#renderer/kit/caution.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { separated } from '#shared-calc/rule/separated.ts';
-import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import { sayCaution } from '#shared-calc/cautions/all-cautions.ts';
@@ -129,7 +129,7 @@ function RefusalsAndUsers({ entry, records }: Pick<LeafParts, 'entry'> & { reado
             {users.map((line) => (
               <li key={line.id}>
                 <a href={writeRoute('recipe', line.recipe, line.name)}>
-                  {line.recipe}, {lineLabel(line).toLowerCase()}
+                  {line.recipe}, {inSentence(lineLabel(line))}
                 </a>
               </li>
             ))}

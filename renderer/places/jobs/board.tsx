@@ -1,6 +1,8 @@
+import { goTo } from '#renderer/frame/go-to.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { contextMenuOf, type EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
+import type { PlaceId } from '#shared-calc/contract/places.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { BoardGroup, BoardRow } from '#shared-calc/derive/job-board.ts';
 import { upperFirst } from '#shared-calc/derive/today-next.ts';
@@ -39,10 +41,7 @@ export function Board({ groups, open, byState }: BoardParts) {
 
 /** The places of a job. */
 function jobMenu({ id, title }: BoardRow['job']): EntryMenu {
-  const to = (says: string, place: Parameters<typeof writeRoute>[0]) => ({
-    says,
-    run: () => (location.hash = writeRoute(place, id)),
-  });
+  const to = (says: string, place: PlaceId) => goTo(says, place, id);
   return {
     label: `${id} ${title}`,
     acts: [to('Open the job', 'jobs'), to('Size bench', 'bench'), to('Quote', 'quotes'), to('Needs', 'needs')],

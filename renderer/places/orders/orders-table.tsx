@@ -5,6 +5,8 @@ import { Flag } from '#renderer/kit/flag.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Muted } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';
+import { goTo } from '#renderer/frame/go-to.ts';
+import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { isLineIn, isOpenOrder, type OrderStanding } from '#shared-calc/buy/order-standing.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
@@ -39,6 +41,7 @@ export function OrdersTable({ orders, chosen, context: { records, workshop } }: 
       rows={orders}
       keyOf={({ order }) => order.id}
       mark={(each) => markOf(each, chosen)}
+      menu={orderMenu}
       foot={[
         { cells: [{ span: 6, says: `Asked, of ${open.length} open` }, sum((each) => each.goodsCoins), ''] },
         { cells: [{ span: 6, says: 'Paid for what is in of them' }, sum((each) => each.paidCoins), ''] },
@@ -56,6 +59,18 @@ export function OrdersTable({ orders, chosen, context: { records, workshop } }: 
       ]}
     />
   );
+}
+
+/** The places of an order. */
+function orderMenu({ order: { id, supplier, lines } }: OrderStanding): EntryMenu {
+  return {
+    label: `Order ${id}`,
+    acts: [
+      goTo('Open the order', 'orders', id),
+      goTo('Its supplier', 'rate-book', 'suppliers', supplier),
+      ...jobsOf(lines).map((job) => goTo(`Job ${job}`, 'jobs', job)),
+    ],
+  };
 }
 
 function markOf(standing: OrderStanding, chosen: string | undefined): 'here' | 'past' | undefined {

@@ -43,7 +43,7 @@ export function DifferencesDialog({ book, recipe, tank: first, close }: Differen
             <ChoiceField
               label="Recipe"
               value={other}
-              options={others.map(({ id, title }) => ({ value: id, label: `${id} ${title.toLowerCase()}` }))}
+              options={others.map(({ id, title }) => ({ value: id, label: `${id} ${title}` }))}
               choose={setOther}
             />
             <ChoiceField label="Figures on" value={tank} options={tanks} choose={setTank} />

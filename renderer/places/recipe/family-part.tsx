@@ -1,4 +1,3 @@
-import type { Signal } from '@preact/signals';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Link } from '#renderer/kit/link.tsx';
@@ -7,16 +6,14 @@ import { chainOf } from '#shared-calc/recipe/family.ts';
 import type { LineMark } from '#shared-calc/recipe/family-marks.ts';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import type { Recipe, Records } from '#shared-calc/records/records.ts';
+import type { Asked } from './recipe-ask.ts';
 import css from './family-part.module.css';
-
-/** Which dialog about a family is open. */
-export type FamilyAsk = 'fork' | 'differences';
 
 interface FamilyParts {
   readonly recipe: Recipe;
   readonly records: Records;
   readonly marks: readonly LineMark[];
-  readonly asked: Signal<FamilyAsk | undefined>;
+  readonly asked: Asked;
 }
 
 /** The recipes of its family as a tree, what it differs in, and what can be done about it. */
@@ -46,6 +43,7 @@ export function FamilyPart({ recipe, records, marks, asked }: FamilyParts) {
         {records.recipe.size > 1 && (
           <Button onClick={() => (asked.value = 'differences')}>{actNames.differences}</Button>
         )}
+        {records.recipe.size > 1 && <Button onClick={() => (asked.value = 'take lines')}>{actNames.takeLines}</Button>}
         <Button onClick={() => (asked.value = 'fork')}>{actNames.forkRecipe}</Button>
       </Buttons>
     </section>
@@ -53,7 +51,7 @@ export function FamilyPart({ recipe, records, marks, asked }: FamilyParts) {
 }
 
 function nameOf({ id, title }: Recipe): string {
-  return `${id} ${title.toLowerCase()}`;
+  return `${id} ${title}`;
 }
 
 interface Branch {

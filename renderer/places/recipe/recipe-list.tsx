@@ -3,6 +3,8 @@ import { useMemo, useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
+import { Menu } from '#renderer/kit/menu.tsx';
 import { From } from '#renderer/kit/from.tsx';
 import { sourceMarks } from '#shared-calc/fields/source.ts';
 import { markWords } from '#shared-calc/bench/source-words.ts';
@@ -50,7 +52,11 @@ export function RecipeList({ store, editing, hands }: ListParts) {
         look="ledger"
         label="Lines of the house recipe"
         onKeyDown={(event) => walk(event, store, editing)}
-        groups={[...sections].map(([section, rows]) => ({ key: section, head: section, rows }))}
+        groups={[...sections].map(([section, rows]) => ({
+          key: section,
+          head: <SectionHead section={section} acts={hands.section(section)} />,
+          rows,
+        }))}
         keyOf={({ line }) => line.id}
         mark={({ line }) => (store.chosen.value === line.name ? 'here' : undefined)}
         menu={hands.menu}
@@ -73,6 +79,14 @@ export function RecipeList({ store, editing, hands }: ListParts) {
         ]}
       />
     </div>
+  );
+}
+
+function SectionHead({ section, acts }: { readonly section: string; readonly acts: EntryMenu['acts'] }) {
+  return (
+    <>
+      {section} <Menu label={`Section ${section}`} acts={acts} />
+    </>
   );
 }
 

@@ -1,10 +1,10 @@
-import type { Signal } from '@preact/signals';
 import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
-import { FamilyPart, type FamilyAsk } from './family-part.tsx';
+import { FamilyPart } from './family-part.tsx';
+import type { Asked } from './recipe-ask.ts';
 import { HouseLog } from './house-log.tsx';
 import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
 import { FactList } from '#renderer/kit/fact-list.tsx';
@@ -12,17 +12,17 @@ import { FactList } from '#renderer/kit/fact-list.tsx';
 interface PanelParts {
   readonly book: BookStore;
   readonly store: RecipeStore;
-  readonly family: Signal<FamilyAsk | undefined>;
+  readonly asked: Asked;
 }
 
 /** The recipe itself: which one, its title and note, and the size its figures are computed for. */
-export function RecipePanel({ book, store, family }: PanelParts) {
+export function RecipePanel({ book, store, asked }: PanelParts) {
   const recipe = store.recipe.value;
   if (!recipe) return null;
   const records = book.records.value;
   const recipes = [...records.recipe.values()].map(({ id, title }) => ({
     value: id,
-    label: `${id} ${title.toLowerCase()}`,
+    label: `${id} ${title}`,
   }));
   const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
   const jobs = [...records.job.values()].filter(
@@ -30,7 +30,7 @@ export function RecipePanel({ book, store, family }: PanelParts) {
   );
   return (
     <SidePanel label="The recipe">
-      <PanelHead where="House recipe" title={`${recipe.id} ${recipe.title.toLowerCase()}`} />
+      <PanelHead where="House recipe" title={`${recipe.id} ${recipe.title}`} />
       <section>
         <ChoiceField
           label="Recipe"
@@ -57,7 +57,7 @@ export function RecipePanel({ book, store, family }: PanelParts) {
           ['Open jobs built by it', jobs.length === 0 ? 'none' : jobs.map((job) => job.id).join(', ')],
         ]}
       />
-      <FamilyPart recipe={recipe} records={records} marks={store.marks.value} asked={family} />
+      <FamilyPart recipe={recipe} records={records} marks={store.marks.value} asked={asked} />
       <HouseLog book={book} recipe={recipe.id} />
     </SidePanel>
   );

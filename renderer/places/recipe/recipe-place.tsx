@@ -1,6 +1,6 @@
 import { Button } from '#renderer/kit/button.tsx';
 import { actNames } from '#shared-calc/words/act-names.ts';
-import { signal, type Signal } from '@preact/signals';
+import { signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
@@ -8,11 +8,9 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
-import type { Recipe } from '#shared-calc/records/records.ts';
-import { DifferencesDialog } from './differences-dialog.tsx';
-import type { FamilyAsk } from './family-part.tsx';
-import { ForkDialog } from './fork-dialog.tsx';
-import { FindReplace } from './find-replace.tsx';
+import { NewRecipeDialog } from './new-recipe-dialog.tsx';
+import type { Asked, RecipeAsk } from './recipe-ask.ts';
+import { RecipeDialogs } from './recipe-dialogs.tsx';
 import { lineHands } from './line-hands.ts';
 import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
@@ -25,28 +23,30 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const editHouse: EditHouse = (edit, direct, after) => house.edit(edit, direct, { ...after, back });
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
-  const replacing = signal(false);
-  const hands = lineHands(book, store, editing);
-  const family = signal<FamilyAsk | undefined>(undefined);
+  const asked: Asked = signal<RecipeAsk | undefined>(undefined);
+  const hands = lineHands(book, store, { editing, asked });
+  const show = (line: string) => {
+    editing.value = undefined;
+    goTo(store, line);
+  };
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
     const recipe = store.recipe.value;
-    if (!recipe) return noRecipe(book);
+    if (!recipe) return noRecipe(book, asked);
     return {
-      about: `${recipe.id} ${recipe.title.toLowerCase()}`,
+      about: `${recipe.id} ${recipe.title}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
-      acts: actsOf(book, store, { editing, replacing }),
+      acts: actsOf(book, store, asked),
       work: (
         <>
           <RecipeList store={store} editing={editing} hands={hands} />
-          <FamilyDialogs book={book} store={store} recipe={recipe} asked={family} />
-          {replacing.value && <FindReplace book={book} recipe={recipe.id} close={() => (replacing.value = false)} />}
+          <RecipeDialogs book={book} store={store} recipe={recipe} asked={asked} goTo={show} />
         </>
       ),
       sidePanel:
         store.chosen.value === undefined ? (
-          <RecipePanel book={book} store={store} family={family} />
+          <RecipePanel book={book} store={store} asked={asked} />
         ) : (
           <LinePanel
             key={store.faces.value.of(store.chosen.value)?.line.id}
@@ -76,33 +76,26 @@ function findLine(store: RecipeStore): NonNullable<PlaceView['find']> {
 /** Answers to questions make a whole recipe; an empty one is filled line by line. */
 const firstRecipe = { id: 'H1', title: 'House recipe', note: '' };
 
-function noRecipe(book: PageStore['book']): PlaceView {
+function noRecipe(book: PageStore['book'], asked: Asked): PlaceView {
   return {
     about: '',
     aside: '',
     acts: [],
     work: (
-      <EmptyNote>
-        There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
-        <Button look="plain" onClick={() => void book.doAct('put', { kind: 'recipe', record: firstRecipe })}>
-          Begin an empty recipe
-        </Button>
-      </EmptyNote>
+      <>
+        <EmptyNote>
+          There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
+          <Button look="plain" onClick={() => (asked.value = 'new')}>
+            {actNames.newRecipe}
+          </Button>{' '}
+          <Button look="plain" onClick={() => void book.doAct('put', { kind: 'recipe', record: firstRecipe })}>
+            Begin an empty recipe
+          </Button>
+        </EmptyNote>
+        {asked.value === 'new' && <NewRecipeDialog book={book} close={() => (asked.value = undefined)} />}
+      </>
     ),
   };
-}
-
-interface DialogParts extends Pick<PageStore, 'book'> {
-  readonly store: RecipeStore;
-  readonly recipe: Recipe;
-  readonly asked: Signal<FamilyAsk | undefined>;
-}
-
-function FamilyDialogs({ book, store, recipe, asked }: DialogParts) {
-  const close = () => (asked.value = undefined);
-  if (asked.value === 'fork') return <ForkDialog book={book} parent={recipe} close={close} />;
-  if (asked.value === undefined) return null;
-  return <DifferencesDialog book={book} recipe={recipe} tank={store.tank.value?.id} close={close} />;
 }
 
 /** After a dialog the keyboard is on the line that was edited, unless something else has it. */
@@ -111,13 +104,7 @@ function backToLine(store: RecipeStore): void {
   if (line !== undefined && document.activeElement === document.body) focusLine(line);
 }
 
-interface Shown {
-  readonly editing: { value: Editing | undefined };
-  /** The dialog to find and replace is open. */
-  readonly replacing: { value: boolean };
-}
-
-function actsOf(book: PageStore['book'], store: RecipeStore, { editing, replacing }: Shown): readonly PlaceAct[] {
+function actsOf(book: PageStore['book'], store: RecipeStore, asked: Asked): readonly PlaceAct[] {
   const recipe = store.recipe.value;
   if (!recipe) return [];
   const copy = () => {
@@ -126,22 +113,16 @@ function actsOf(book: PageStore['book'], store: RecipeStore, { editing, replacin
       if (made) location.hash = writeRoute('recipe', made.record.id);
     });
   };
-  const add = () => {
-    const after = store.chosen.peek();
-    void book.doAct('addLine', { recipe: recipe.id, after }, ({ added: [made] }) => {
-      editing.value = undefined;
-      if (made?.kind === 'line') goTo(store, made.record.name);
-    });
-  };
   return [
     {
       label: 'The recipe itself',
       hint: 'Title, note, and the size it is worked on',
       run: () => (store.chosen.value = undefined),
     },
-    { label: actNames.findReplace, run: () => (replacing.value = true) },
+    { label: actNames.newRecipe, run: () => (asked.value = 'new') },
+    { label: actNames.findReplace, run: () => (asked.value = 'replace') },
     { label: actNames.copyRecipe, run: copy },
-    { label: actNames.addLine, main: true, hint: 'After the chosen line', run: add },
+    { label: actNames.addLine, main: true, hint: 'After the chosen line', run: () => (asked.value = 'add line') },
   ];
 }
 

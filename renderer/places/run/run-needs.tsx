@@ -6,6 +6,7 @@ import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
+import { goTo } from '#renderer/frame/go-to.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 
 interface NeedsParts {
@@ -17,7 +18,7 @@ interface NeedsParts {
 }
 
 /** Materials of the run with the packs they are bought in. */
-export function RunNeeds({ label, needs, chosen, context: { workshop, display } }: NeedsParts) {
+export function RunNeeds({ label, needs, chosen, context: { records, workshop, display } }: NeedsParts) {
   const money = (coins: number) => showCoins(coins, workshop);
   const amount = (value: number, { unit }: ChosenMaterial) => (value > 1e-9 ? goodsWords(value, unit, display) : '');
   return (
@@ -26,6 +27,14 @@ export function RunNeeds({ label, needs, chosen, context: { workshop, display } 
       label={label}
       rows={needs}
       keyOf={({ material }) => material}
+      menu={({ material, label: name }) => ({
+        label: `${material} ${name}`,
+        acts: [
+          goTo('Choose its packs', 'run', material),
+          ...(records.material.has(material) ? [goTo('In the material book', 'material-book', material)] : []),
+          goTo('In the Store', 'store', material),
+        ],
+      })}
       mark={({ material }) => (material === chosen ? 'here' : undefined)}
       columns={[
         { head: 'Material', names: true, cell: (need) => <Material need={need} isChosen={need.material === chosen} /> },

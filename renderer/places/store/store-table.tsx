@@ -5,6 +5,8 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
+import { goTo } from '#renderer/frame/go-to.ts';
+import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { StoredGoods } from '#shared-calc/derive/store-goods.ts';
@@ -19,7 +21,7 @@ interface TableParts {
 }
 
 /** What lies in the Store or is on order, a row for each kind of goods. */
-export function StoreTable({ rows, chosen, context: { display, today } }: TableParts) {
+export function StoreTable({ rows, chosen, context: { display, today, records } }: TableParts) {
   if (rows.length === 0) return <EmptyNote>The Store is empty. Put in what lies on the shelf.</EmptyNote>;
   const amount = (value: number, { unit }: StoredGoods) => (value > 1e-9 ? goodsWords(value, unit, display) : '');
   return (
@@ -29,6 +31,7 @@ export function StoreTable({ rows, chosen, context: { display, today } }: TableP
       onKeyDown={walkLinks}
       rows={rows}
       keyOf={({ of }) => of}
+      menu={(row) => goodsMenu(row, records)}
       mark={({ of }) => (of === chosen ? 'here' : undefined)}
       columns={[
         { head: 'Goods', names: true, cell: (row) => <Goods row={row} isChosen={row.of === chosen} /> },
@@ -46,6 +49,26 @@ export function StoreTable({ rows, chosen, context: { display, today } }: TableP
     />
   );
 }
+
+/** The places of goods: their lots, their book, and the orders that are to bring some. */
+function goodsMenu({ of, label, lots }: StoredGoods, records: BookContext['records']): EntryMenu {
+  const book = goodsBooks.find(({ kind }) => records[kind].has(of));
+  const orders = new Set(lots.map(({ stock }) => stock.lot.came.order).filter((order) => order !== undefined));
+  return {
+    label: `${of} ${label}`,
+    acts: [
+      goTo('Its lots in the Store', 'store', of),
+      ...(book ? [goTo(`In the ${book.kind} book`, book.place, of)] : []),
+      ...[...orders].map((order) => goTo(`Order ${order}`, 'orders', order)),
+    ],
+  };
+}
+
+const goodsBooks = [
+  { kind: 'material', place: 'material-book' },
+  { kind: 'tank', place: 'tank-book' },
+  { kind: 'plant', place: 'plant-book' },
+] as const;
 
 interface CellParts {
   readonly row: StoredGoods;

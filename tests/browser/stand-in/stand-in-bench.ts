@@ -126,7 +126,7 @@ export function standInBench(sizes: readonly HeadView[] = heads): StandInBench {
     const boxes = new Map<string, BoxView>();
     const written = locals.value;
     return {
-      recipe: { title: 'H1 humid planted', aside: 'laid flat for this job' },
+      recipe: { title: 'H1 Humid planted', aside: 'laid flat for this job' },
       rows: figures.flatMap((section) => rowsOf(section, open.value.has(section.title), all.value.has(section.title))),
       foot: footRows,
       columns: columns.value,

@@ -12,7 +12,7 @@ afterAll(async () => {
   await pages.close();
 });
 
-const field = (page: Page, spoken: string) =>
+const field = (page: Page, spoken: string | RegExp) =>
   page.locator(':is([role="gridcell"], [role="rowheader"])', {
     has: page.locator('[data-part="spoken"]', { hasText: spoken }),
   });
@@ -104,7 +104,7 @@ describe('a book with the keyboard', () => {
     await field(page, 'Dam, T07, 150 mm').click();
     await page.keyboard.type('6 in');
     await page.keyboard.press('Enter');
-    const inches = await field(page, 'Dam, T07, 152.4 mm').count();
+    const inches = await field(page, /Dam, T07, 6.in$/).count();
     await field(page, 'Dam, T07').click();
     await page.keyboard.type('6 L');
     await page.keyboard.press('Enter');
@@ -290,7 +290,7 @@ describe('a list taken in', () => {
     await offer(page, 'Import a list', 'code,shape,length,height,dam\nT07,,,,140\nT20,cylinder,300,12 in,100\n');
     const shown = await page.getByRole('dialog').locator('tbody tr').allTextContents();
     await page.getByRole('dialog').getByRole('button', { name: 'Import' }).click();
-    expect([shown, await field(page, 'Height, T20, 304.8 mm').count(), await undoes(page)]).toEqual([
+    expect([shown, await field(page, /Height, T20, 12.in$/).count(), await undoes(page)]).toEqual([
       ['2T07changeddam', '3T20newshape, length, height, dam'],
       1,
       expect.stringContaining('list of tanks, list.csv'),

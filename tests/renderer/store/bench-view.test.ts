@@ -7,7 +7,7 @@ describe('a bench as it is shown', () => {
   test('the demo opens on three sizes with their cards', async () => {
     const { bench } = await benchAtHand();
     const view = bench.view.peek();
-    expect(view.recipe).toEqual({ title: 'H1 humid planted', aside: '' });
+    expect(view.recipe).toEqual({ title: 'H1 Humid planted', aside: '' });
     expect(view.columns.map(({ key, label, size, kit, count }) => [key, label, size, kit, count])).toEqual([
       ['T03', 'T03', '445 × 445 × 445 mm', 'full', 1],
       ['T07', 'T07', '900 × 445 × 600 mm', 'full', 1],

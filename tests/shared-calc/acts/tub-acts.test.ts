@@ -11,7 +11,7 @@ describe('startTub', () => {
   test('tubs are numbered after the highest there is', () => {
     const again = done(started.records, 'startTub', { kind: 'C1' });
     expect([started.label, [...again.records.tub.keys()]]).toEqual([
-      `tub K1 of ${demoRecords().cultureKind.get('C1')?.label.toLowerCase()} started`,
+      `tub K1 of ${demoRecords().cultureKind.get('C1')?.label} started`,
       ['K1', 'K2'],
     ]);
   });

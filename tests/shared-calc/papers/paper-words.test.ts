@@ -36,3 +36,15 @@ describe('paperFigure', () => {
     ]);
   });
 });
+
+describe('days on a paper', () => {
+  test.each([
+    [undefined, '12 May 2027', 'Wednesday 12 May 2027'],
+    ['ymd', '12 May 2027', 'Wednesday 12 May 2027'],
+    ['dmy', '12 May 2027', 'Wednesday 12 May 2027'],
+    ['mdy', 'May 12, 2027', 'Wednesday, May 12, 2027'],
+  ] as const)('%s: the month comes first only where the workshop writes it so', (dateOrder, day, weekday) => {
+    const dates = dateOrder === undefined ? {} : { dateOrder };
+    expect([paperDay('2027-05-12', dates), paperWeekday('2027-05-12', dates)]).toEqual([day, weekday]);
+  });
+});
