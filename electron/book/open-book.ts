@@ -13,6 +13,7 @@ import { previewOf, readBackup, restoreChange } from './restore.ts';
 import { storing } from './storage-fault.ts';
 import { syncFolderOf } from './sync-folder.ts';
 import { existsSync, statSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { isOpenHere } from './connection.ts';
 import { placeNew, placeOver, settleFile } from './settle-file.ts';
 import type Database from 'better-sqlite3';
@@ -97,6 +98,7 @@ function exportBook(
   path: string,
   { replace = false }: { readonly replace?: boolean } = {},
 ): Result<{ readonly path: string }, BookFault> {
+  if (!existsSync(dirname(path))) return failed({ kind: 'no-folder' });
   return storing(() => {
     const inTheWay = findInTheWay(path, replace);
     if (inTheWay) return failed(inTheWay);

@@ -28,6 +28,7 @@ const sayings: Sayings<Fault, [book: string]> = {
   damaged: ({ damage }, book) =>
     `${book} is damaged: ${sayDamage(damage)}. It was left as it is; a backup can take its place: book recover.`,
   disk: ({ code }, book) => `The disk failed at ${book} (${code}).`,
+  'no-folder': (_, book) => `The folder of ${book} is not there.`,
   missing: (_, book) => `There is no book at ${book}.`,
   'not-a-book': ({ what }, book) => `${book} is not a book${notBooks[what]}.`,
   foreign: (_, book) => `${book} is another program's file, not a book.`,

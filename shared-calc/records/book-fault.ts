@@ -42,6 +42,7 @@ export type StorageFault =
 export type BookFault =
   | StorageFault
   | { readonly kind: 'missing' }
+  | { readonly kind: 'no-folder' }
   | { readonly kind: 'not-a-book'; readonly what: 'folder' | 'device' | 'empty' | 'other' }
   | { readonly kind: 'foreign'; readonly applicationId: number }
   | { readonly kind: 'newer'; readonly found: number; readonly newest: number }

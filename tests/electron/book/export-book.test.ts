@@ -54,7 +54,7 @@ describe('Book.exportTo', () => {
 
     expect(paths.map((path) => faultOf(newBook().exportTo(path, { replace: true })))).toEqual([
       { kind: 'not-a-book', what: 'folder' },
-      { kind: 'no-access' },
+      { kind: 'no-folder' },
     ]);
   });
 });

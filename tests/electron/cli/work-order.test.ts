@@ -11,7 +11,7 @@ const tanks = [...records.tank.keys()];
 const options = { ...orderOptions, basis: 'text', stock: 'text', materials: 'text' } as const;
 
 function work(...argv: readonly string[]) {
-  const given = readArguments(['--on', DEMO_DAY, ...argv], options);
+  const given = readArguments([...(argv.includes('--on') ? [] : ['--on', DEMO_DAY]), ...argv], options);
   if (!given.ok) throw new Error(given.fault);
   return workOrder(given.value, records);
 }
