@@ -64,7 +64,7 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
     ...named(
       records.animalKind,
       (kind) => kind.prey === id,
-      ({ label }) => `the food of ${label.toLowerCase()}`,
+      ({ label }) => `the food of ${label}`,
     ),
   ],
   animalKind: (id, records) => [

@@ -24,7 +24,7 @@ export function growthSpec(kind: CultureKind, decimalComma: boolean): CurveSpec 
   const harvests = harvestsIn(points);
   const settled =
     harvestsIn(growthCurve(kind, kind.firstHarvestDays + SETTLED * kind.harvestEveryDays)).at(-1)?.taken ?? 0;
-  const title = `One tub of ${kind.label.toLowerCase()} settles at ${write(settled)} every ${kind.harvestEveryDays} days`;
+  const title = `One tub of ${kind.label} settles at ${write(settled)} every ${kind.harvestEveryDays} days`;
   const most = roundTicks(Math.max(...points.map(({ animals }) => animals)) * 1.1).at(-1) ?? 1;
   return {
     title,

@@ -29,6 +29,6 @@ function startWords({ tubs, spare, startBy, standing, kind }: CultureBoard, toda
     ...(spare > 0 ? [`${spare} spare`] : []),
   ];
   const here = standing.filter(({ is }) => is !== 'used up').length;
-  const says = `Start ${wanted.join(' and ')} of ${kind.label.toLowerCase()}${by}; ${here} ${here === 1 ? 'stands' : 'stand'}.`;
+  const says = `Start ${wanted.join(' and ')} of ${kind.label}${by}; ${here} ${here === 1 ? 'stands' : 'stand'}.`;
   return [{ level: 'watch', says }];
 }

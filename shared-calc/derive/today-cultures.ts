@@ -128,7 +128,7 @@ function flyItem(derived: Derived, kind: CultureKind): TodayDraft | undefined {
     key: `${kind.id} set up`,
     // Without all tubs of this week, the rest is due with the first of them, or a week after the last week's.
     day: latest === undefined || (!isSetUp && ofWeek > 0) ? today : addDays(latest, WEEK),
-    what: `set up ${left} ${left === 1 ? 'tub' : 'tubs'} of ${kind.label.toLowerCase()}`,
+    what: `set up ${left} ${left === 1 ? 'tub' : 'tubs'} of ${kind.label}`,
     who: grower,
     why: `${flyStarts} each week for ${writeNumber(countUp(aWeek), 0, display)} flies`,
     tick: { is: 'start', kind: kind.id },

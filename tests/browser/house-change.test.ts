@@ -64,7 +64,7 @@ describe('a change of the house', () => {
     expect(plain(await offer.innerText())).toContain(
       'The house has changed since this was sold: litter depth 30 mm -> 20 mm.',
     );
-    await pressByKey(page, 'Take it');
+    await pressByKey(page, 'Take the change');
     await expect.poll(() => says(page, 'article')).toContain('not in S-0001A: 1 house change, -3.47');
     await expect
       .poll(() => readIn(pages.book(), ({ houseChange }) => houseChange.get('HC-0001')?.answers[0]?.answer))

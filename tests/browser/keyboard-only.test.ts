@@ -68,7 +68,7 @@ describe('the main job with no hand on the mouse', () => {
     await page.getByRole('complementary').getByRole('heading', { name: 'Oak leaves, dry' }).waitFor();
     unseen.push(
       ...(await pressSeen(page, ['F6'])),
-      ...(await tabTo(page, 'litter_dry')),
+      ...(await tabTo(page, 'Litter, dry')),
       ...(await pressSeen(page, ['Enter'])),
     );
     await page.getByRole('complementary').getByRole('heading', { name: 'Litter, dry' }).waitFor();

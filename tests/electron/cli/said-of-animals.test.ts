@@ -15,7 +15,7 @@ const steps: readonly Said[] = [
       '-----  -----------------------',
       'added  batch of animals AB-001',
       '',
-      'Done: batch AB-001: 6 of small bold frog.',
+      'Done: batch AB-001: 6 of Small bold frog.',
     ],
   ],
   [

@@ -123,7 +123,7 @@ const plans: readonly Said[] = [
       'flies: 10 tubs set up on 2027-04-17 for the first week',
       'flies: 4 tubs set up a week, 20 on the shelf',
       '',
-      'Warning: No tub of white springtail stands to split: start a new line, or buy the starter animals. (Grower decides)',
+      'Warning: No tub of White springtail stands to split: start a new line, or buy the starter animals. (Grower decides)',
       'Caution: Keep pure cultures in two places; quarantine what carries grain mites or predatory mites. (Grower decides; common practice, no source)',
       'Caution: Never release animals, plants or soil outdoors. (Wildlife authority decides; common practice, no source)',
       'Caution: Isopods and springtails sent over a border may need a permit. (Permits office decides; from memory)',

@@ -15,7 +15,7 @@ describe('growthSpec', () => {
   test('a tub of white springtails settles at 3,194, from 3,005 at the first harvest', () => {
     const spec = growthSpec(kindOf('C1'), false);
     expect([spec?.title, spec?.table.rows.slice(0, 4)]).toEqual([
-      'One tub of white springtail settles at 3,194 every 14 days',
+      'One tub of White springtail settles at 3,194 every 14 days',
       [
         ['0', '', '', '1,250'],
         ['28', '6,010', '3,005', '3,005'],

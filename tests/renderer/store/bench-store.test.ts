@@ -41,6 +41,7 @@ describe('the working panel', () => {
     });
     expect(bench.panel.peek()?.sources[0]).toEqual({
       name: 'soil_gross',
+      label: 'Soil before taking off',
       figure: '36.05\u00a0L',
       from: 'house rule',
       steps: true,

@@ -23,8 +23,8 @@ function alarmsOn(today: string, tubs: readonly Partial<TubFacts>[]) {
 describe('cultureAlarms', () => {
   test('in time: how many to start and by when, and that nothing stands to split', () => {
     expect(alarmsOn('2027-05-20', [])).toEqual([
-      'watch: Start 2 tubs and 1 spare of white springtail by Monday 31 May; 0 stand.',
-      'watch: No tub of white springtail stands to split: start a new line, or buy the starter animals.',
+      'watch: Start 2 tubs and 1 spare of White springtail by Monday 31 May; 0 stand.',
+      'watch: No tub of White springtail stands to split: start a new line, or buy the starter animals.',
     ]);
   });
 
@@ -40,7 +40,7 @@ describe('cultureAlarms', () => {
 
   test('a tub that stands and is free serves it', () => {
     expect(alarmsOn('2027-06-01', [{}])).toEqual([
-      'watch: Start 1 tub and 1 spare of white springtail by Monday 7 June; 1 stands.',
+      'watch: Start 1 tub and 1 spare of White springtail by Monday 7 June; 1 stands.',
     ]);
   });
 

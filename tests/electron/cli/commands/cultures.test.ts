@@ -41,7 +41,7 @@ describe('cultures', () => {
       flyFirst: { tubs: 10, on: '2027-04-17' },
       warnings: [
         {
-          says: 'No tub of white springtail stands to split: start a new line, or buy the starter animals.',
+          says: 'No tub of White springtail stands to split: start a new line, or buy the starter animals.',
           decides: 'Grower',
         },
       ],
