@@ -9,13 +9,14 @@ const long = [
   'tests/long/**/*.test.ts',
   'tests/browser/stand-in/bench-page.test.ts',
   // Slow ones of the whole program; the others of their folders show the usual way.
-  'tests/browser/{asked-and-said,bridge,drawing,hostile,killed-service,main-job,paste,rule-faults,two-windows,whole-life}.test.ts',
+  'tests/browser/{asked-and-said,box-states,bridge,cards-on-paper,drawing,grid-hands,hostile,house-change,killed-service,main-job,paste,rule-faults,two-windows,whole-life,whole-life-by-keys}.test.ts',
   'tests/electron/host/killed-host.test.ts',
   'tests/faults/kills.test.ts',
   'tests/renderer/store/rename-every-line.test.ts',
   'tests/renderer/books/book-place.test.ts',
   'tests/renderer/places/{money-places,quiet-places}.test.ts',
   'tests/renderer/places/prepare/prepare-page.test.ts',
+  'tests/renderer/places/jobs/survey-page.test.ts',
 ];
 // These replace the shell or start without the graph engine, for the whole of a process.
 const apart = ['tests/electron/{main,preload}/**/*.test.ts', 'tests/renderer/store/bench-engine.test.ts'];
