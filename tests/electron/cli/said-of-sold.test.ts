@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { today } from '#electron/service/today.ts';
+import { addDays } from '#shared-calc/calendar/day.ts';
 import { type Said, useSaidWhole } from './said-whole.ts';
 
 const day = today();
@@ -91,7 +92,7 @@ const sold: readonly Said[] = [
 ];
 
 describe('what is printed of sold jobs', () => {
-  const { said, saidInTurn } = useSaidWhole();
+  const { said, saidInTurn } = useSaidWhole(addDays(day, -3));
 
   test('a quote accepted as issued; a change of the house proposed, put in force, offered and taken', async () => {
     await said('job', 'new', '--title', 'Reading room', '--sizes', 'T05', '--set', 'soil_rise=0 mm');

@@ -3,7 +3,7 @@ import { prepareCommand } from '#electron/cli/commands/prepare.ts';
 import { answerOf, tableOf } from '#tests/electron/cli/run-command.ts';
 import { useDemoBook } from '#tests/electron/cli/run-cli.ts';
 
-const { book } = useDemoBook();
+const { book } = useDemoBook('2026-11-25');
 const wanted = ['--sizes', 'T05', '--handover', '2027-04-28', '--on', '2026-11-25'];
 const prepare = (...argv: readonly string[]) => answerOf(prepareCommand, '--book', book(), ...argv);
 
