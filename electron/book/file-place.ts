@@ -25,14 +25,18 @@ const pauseMs = 20;
  * hand, as by copying a backup over it.
  */
 export function filePlace(path: string, dataVersion: () => number): FilePlace {
-  let known = seen(path);
+  // The version is read before the file: a log that is settled in between is then seen as a new version, never missed.
   let version = dataVersion();
+  let known = seen(path);
+  /** The file as it was judged to be written over, so that it is waited for once. */
+  let judged: BigIntStats | undefined;
 
   function note(): void {
-    known = seen(path);
     version = dataVersion();
+    known = seen(path);
   }
-  function isWrittenOver(): boolean {
+  function isWrittenOver(now: BigIntStats): boolean {
+    if (judged && isSame(judged, now)) return dataVersion() === version;
     for (let waited = 0; waited <= patienceMs; waited += pauseMs) {
       if (dataVersion() !== version) return false;
       if (logOf(path).bytes === 0) return true;
@@ -50,15 +54,27 @@ export function filePlace(path: string, dataVersion: () => number): FilePlace {
       if (logOf(path).bytes === 0) for (const end of ['-wal', '-shm']) rmSync(path + end, { force: true });
     },
     gone: () => {
+      const versionNow = dataVersion();
       const now = seen(path);
       if (!now) return 'removed';
       if (!known || now.dev !== known.dev || now.ino !== known.ino) return 'replaced';
-      if (now.mtimeNs === known.mtimeNs && now.size === known.size) return undefined;
-      if (isWrittenOver()) return 'written over';
-      note();
-      return undefined;
+      if (isSame(now, known)) {
+        version = versionNow;
+        return undefined;
+      }
+      if (!isWrittenOver(now)) {
+        note();
+        return undefined;
+      }
+      judged = now;
+      return 'written over';
     },
   };
+}
+
+/** Whether a file has not been written in between. */
+function isSame(one: BigIntStats, other: BigIntStats): boolean {
+  return one.mtimeNs === other.mtimeNs && one.size === other.size;
 }
 
 function seen(path: string): BigIntStats | undefined {

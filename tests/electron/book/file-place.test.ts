@@ -67,6 +67,19 @@ describe('a book whose file goes while it is open', () => {
     expect(again.check()).toMatchObject({ value: { sound: true } });
   });
 
+  test('a backup copied over it by hand is noticed, though another window has written before', () => {
+    const { book, backup } = bookAndBackup();
+    const other = reopen(book.path);
+    valueOf(edit(other, 'by the other'));
+    expect([noteIn(book), book.gone()]).toEqual(['by the other', undefined]);
+    copyFileSync(backup, book.path);
+
+    expect([book.gone(), faultOf(edit(book, 'lost?'))]).toEqual([
+      'written over',
+      { kind: 'gone', how: 'written over' },
+    ]);
+  });
+
   test('what another window writes and settles is no loss', () => {
     const { book } = bookAndBackup();
     const other = reopen(book.path);
