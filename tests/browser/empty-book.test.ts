@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { beginBook } from '#electron/book/seed-demo.ts';
 import { places, type PlaceId } from '#shared-calc/contract/places.ts';
 import { pageDay } from './served-book.ts';
-import { useServedBook } from './use-served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 
 const pages = useServedBook();
 let page: Page;
@@ -48,6 +48,8 @@ describe('an empty book', () => {
     expect((await page.locator('body').innerText()).includes('undefined')).toBe(false);
   });
 });
+
+noneComplained(pages);
 
 test('no page asked for anything outside', () => {
   expect(pages.strangers).toEqual([]);
