@@ -1,16 +1,5 @@
-/** Beginnings and ends of the ranges that a terminal acts on or that turn the direction of words. */
-const ranges = [
-  [0x00, 0x1f],
-  [0x7f, 0x9f],
-  [0x061c, 0x061c],
-  [0x200e, 0x200f],
-  [0x2028, 0x202e],
-  [0x2066, 0x2069],
-] as const;
-
-function isActing(code: number): boolean {
-  return ranges.some(([from, to]) => code >= from && code <= to);
-}
+/** Signs that a terminal acts on, and marks that turn the direction of words or end a line. */
+const acting = /[\p{Cc}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/gu;
 
 /** Where the pictures of the signs 0 to 31 begin in Unicode, and that of 127. */
 const pictures = 0x2400;
@@ -21,31 +10,19 @@ const deletePicture = '\u2421';
  * ends and tabs stay.
  */
 export function shownSigns(text: string): string {
-  return replaceActing(text, (code, next) => {
-    if (code === 0x0a || code === 0x09 || (code === 0x0d && next === '\n')) return undefined;
+  return text.replaceAll(acting, (sign, at: number) => {
+    if (sign === '\n' || sign === '\t' || (sign === '\r' && text[at + 1] === '\n')) return sign;
+    const code = sign.charCodeAt(0);
     if (code < 0x20) return String.fromCodePoint(pictures + code);
-    return code === 0x7f ? deletePicture : `<${hex(code)}>`;
+    return code === 0x7f ? deletePicture : `<${hex(sign)}>`;
   });
 }
 
 /** The same for JSON, where they are escaped: it still says exactly what the book says. */
 export function escapedSigns(json: string): string {
-  return replaceActing(json, (code) => `\\u${hex(code)}`);
+  return json.replaceAll(acting, (sign) => `\\u${hex(sign)}`);
 }
 
-function replaceActing(text: string, write: (code: number, next: string | undefined) => string | undefined): string {
-  let written = '';
-  let from = 0;
-  for (let at = 0; at < text.length; at += 1) {
-    const code = text.charCodeAt(at);
-    const instead = isActing(code) ? write(code, text[at + 1]) : undefined;
-    if (instead === undefined) continue;
-    written += text.slice(from, at) + instead;
-    from = at + 1;
-  }
-  return written + text.slice(from);
-}
-
-function hex(code: number): string {
-  return code.toString(16).padStart(4, '0');
+function hex(sign: string): string {
+  return sign.charCodeAt(0).toString(16).padStart(4, '0');
 }
