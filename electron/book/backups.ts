@@ -29,17 +29,12 @@ export function listBackups(bookPath: string): readonly Backup[] {
 }
 
 /**
- * Makes the day's backup if there is none yet, and deletes daily backups that later ones stand for. Backups made before
- * a migration are never deleted. Call it only for a book that is sound.
+ * Makes the day's backup, and deletes daily backups that later ones stand for. Backups made before a migration are never
+ * deleted. Call it only for a book that is sound and lacks it.
  */
-export function backUpForDay(
-  db: Database.Database,
-  bookPath: string,
-  day: string,
-): Result<string | undefined, StorageFault> {
+export function backUpForDay(db: Database.Database, bookPath: string, day: string): Result<string, StorageFault> {
   return storing(() => {
     const file = backupFile(bookPath, day);
-    if (existsSync(file)) return ok(undefined);
     writeBackup(db, file);
     const old = superseded(listBackups(bookPath).filter(isDaily));
     for (const each of old) rmSync(each.file, { force: true });

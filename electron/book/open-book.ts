@@ -88,8 +88,7 @@ function dailyBackup(db: Database.Database, path: string, today: string): Openin
   const { findings } = checkBook(db);
   if (findings.length > 0) return { kind: 'backup-unsound', findings: findings.length };
   const made = backUpForDay(db, path, today);
-  if (!made.ok) return { kind: 'backup-failed', fault: made.fault };
-  return made.value === undefined ? undefined : { kind: 'backed-up', file: made.value };
+  return made.ok ? { kind: 'backed-up', file: made.value } : { kind: 'backup-failed', fault: made.fault };
 }
 
 /** Exports an open book as one file. Overwrites an existing file only on request, and never an open book. */
