@@ -50,7 +50,3 @@ describe('an empty book', () => {
 });
 
 noneComplained(pages);
-
-test('no page asked for anything outside', () => {
-  expect(pages.strangers).toEqual([]);
-});

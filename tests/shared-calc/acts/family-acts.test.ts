@@ -1,37 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { runAct, type Act } from '#shared-calc/acts/act.ts';
 import { copyRecipe } from '#shared-calc/acts/copy-recipe.ts';
 import { forkRecipe, sendToParent, takeFromParent } from '#shared-calc/acts/family-acts.ts';
 import { houseLog } from '#shared-calc/acts/house-acts.ts';
 import { addLine, changeLine, removeLine, renameLine, writeLine } from '#shared-calc/acts/recipe-acts.ts';
 import { writeLineFor } from '#shared-calc/acts/tank-line-acts.ts';
-import { derive } from '#shared-calc/derive/derived.ts';
 import { figuresBetween, recipeDiff } from '#shared-calc/derive/recipe-diff.ts';
 import { lineMarks } from '#shared-calc/recipe/family-marks.ts';
 import { linesFor, linesOf } from '#shared-calc/recipe/lines-of.ts';
-import { applyChange, invertChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
-import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
-import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
+import { doneAndBack as done, refusedOrDone as refused } from '#tests/shared-calc/acts/do-act.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
 
 const records = demoRecords();
-
-const run = (act: Act, input: unknown, from: Records) => runAct(act, derive(from, DEMO_DAY), input);
-
-/** The records with an act done; taken back, they are as before. */
-function done(act: Act, input: unknown, from: Records): Records {
-  const made = run(act, input, from);
-  if (!made.ok) throw new Error(sayActFault(made.fault));
-  const after = applyChange(from, made.value);
-  expect(applyChange(after, invertChange(made.value))).toEqual(from);
-  return after;
-}
-
-function refused(act: Act, input: unknown, from: Records): string {
-  const made = run(act, input, from);
-  return made.ok ? 'done' : sayActFault(made.fault);
-}
 
 const forked = done(forkRecipe, { recipe: 'H1', id: 'H5', title: 'Dry planted', who: 'R-builder' }, records);
 const both = done(forkRecipe, { recipe: 'H1', id: 'H6' }, forked);

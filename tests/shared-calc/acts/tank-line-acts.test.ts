@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { runAct, type Act } from '#shared-calc/acts/act.ts';
+
 import { writeCells } from '#shared-calc/acts/cell-acts.ts';
 import { forkRecipe } from '#shared-calc/acts/family-acts.ts';
 import { answerHouse } from '#shared-calc/acts/house-acts.ts';
@@ -9,23 +9,9 @@ import { writeLine } from '#shared-calc/acts/recipe-acts.ts';
 import { keepForTank, writeLineFor } from '#shared-calc/acts/tank-line-acts.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { houseOffers, touchedBy } from '#shared-calc/derive/house-offers.ts';
-import { applyChange, invertChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
-import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
+import { doneAndBack as done, refusedOrDone as refused } from '#tests/shared-calc/acts/do-act.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
-
-function done(act: Act, input: unknown, from: Records): Records {
-  const made = runAct(act, derive(from, DEMO_DAY), input);
-  if (!made.ok) throw new Error(sayActFault(made.fault));
-  const after = applyChange(from, made.value);
-  expect(applyChange(after, invertChange(made.value))).toEqual(from);
-  return after;
-}
-
-function refused(act: Act, input: unknown, from: Records): string {
-  const made = runAct(act, derive(from, DEMO_DAY), input);
-  return made.ok ? 'done' : sayActFault(made.fault);
-}
 
 const records = demoRecords();
 const jobWith = (recipe: string, from: Records) =>

@@ -7,9 +7,8 @@ import { derive } from '#shared-calc/derive/derived.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { linesFor, linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { withLineFor } from '#shared-calc/recipe/write-lines.ts';
-import { applyChange, invertChange } from '#shared-calc/records/change.ts';
 import type { Line, Recipe, Records } from '#shared-calc/records/records.ts';
-import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
+import { doneAndBack as done, refusedOrDone as refused } from '#tests/shared-calc/acts/do-act.ts';
 import { DEMO_DAY, demoColumn, demoRecipes, demoRecords } from '#tests/demo-bench.ts';
 
 const records = demoRecords();
@@ -22,19 +21,6 @@ function withChild(from: Records, id: string, parent: string): Records {
 const family = withChild(withChild(records, 'H5', 'H1'), 'H6', 'H5');
 
 const run = (act: Act, input: unknown, from: Records) => runAct(act, derive(from, DEMO_DAY), input);
-
-function done(act: Act, input: unknown, from: Records): Records {
-  const made = run(act, input, from);
-  if (!made.ok) throw new Error(sayActFault(made.fault));
-  const after = applyChange(from, made.value);
-  expect(applyChange(after, invertChange(made.value))).toEqual(from);
-  return after;
-}
-
-function refused(act: Act, input: unknown, from: Records): string {
-  const made = run(act, input, from);
-  return made.ok ? 'done' : sayActFault(made.fault);
-}
 
 function line(from: Records, recipe: string, name: string): Line {
   const found = linesOf(from, recipe).find((each) => each.name === name);
