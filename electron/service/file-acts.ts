@@ -4,7 +4,6 @@ import { openBook } from '#electron/book/open-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 import { beginBook, type Begun } from '#electron/book/seed-demo.ts';
 import type { BookInfo, Input, Refusal } from '#shared-calc/contract/channels.ts';
-import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 
 import { bookEnding, findBook, ownFolder } from './book-list.ts';
@@ -50,10 +49,12 @@ export function putBack(session: Session): Result<BookInfo, Refusal> {
   const book = session.book();
   const how = book.gone();
   if (how === undefined) return session.info();
-  if (how === 'written over') book.close();
-  const back = how === 'written over' ? ok(undefined) : book.putBack();
-  if (!back.ok) return refuse(sayBookFault(back.fault, book.path));
-  return openOther(session, book.path);
+  if (how === 'written over') {
+    book.close();
+    return openOther(session, book.path);
+  }
+  const back = book.putBack();
+  return back.ok ? openOther(session, book.path) : refuse(sayBookFault(back.fault, book.path));
 }
 
 /** Writes the open book out as one whole file; it stays open. */
