@@ -57,7 +57,7 @@ export async function answerRequest(
   response: ServerResponse,
 ): Promise<void> {
   const { method } = request;
-  const [path = '', query = ''] = (request.url ?? '').split('?', 2);
+  const { path, query } = askedFor(request);
   const enters = method === 'POST' && path === entryPath;
   const wrong = (enters ? judgeEntry : judgeRequest)(askedBy(request), standing.address);
   if (wrong !== undefined) return say(response, 403, wrong);
@@ -65,6 +65,11 @@ export async function answerRequest(
   if (method === 'POST') return answerPost(standing, request, response, { path, query });
   if (method !== 'GET' && method !== 'HEAD') return say(response, 405, 'This cannot be done here.');
   return show(standing, path, request, response);
+}
+
+function askedFor({ url = '' }: IncomingMessage): { readonly path: string; readonly query: string } {
+  const [path = '', query = ''] = url.split('?', 2);
+  return { path, query };
 }
 
 function answerPost(

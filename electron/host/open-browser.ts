@@ -37,10 +37,7 @@ export function openBrowser(served: Pick<ServedBook, 'address' | 'newKey'>, envi
 }
 
 /** Writes that file, in a folder of its own; both are removed once the key is used or too old. */
-export function writeEntryFile(
-  { address, newKey }: Pick<ServedBook, 'address' | 'newKey'>,
-  runtimeFolder = tmpdir(),
-): string {
+function writeEntryFile({ address, newKey }: Pick<ServedBook, 'address' | 'newKey'>, runtimeFolder = tmpdir()): string {
   // Made with mode 0700.
   const folder = mkdtempSync(join(runtimeFolder, 'loamwright-'));
   const key = newKey(() => rmSync(folder, { recursive: true, force: true }));
