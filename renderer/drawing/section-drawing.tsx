@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import type { SectionFigures } from './section-figures.ts';
 import { litterLeaves, type Leaf } from './litter-leaves.ts';
-import { grainOf, paperGrain, type GrainName } from './paper-grain.ts';
+import { grainOf, paperGrain, type GrainMarks, type GrainName } from './paper-grain.ts';
 import { placeLabels } from './place-labels.ts';
 import { sectionGeometry } from './section-geometry.ts';
 import type { Lamp, Layer, LinePart, Point, SectionGeometry } from './section-shapes.ts';
@@ -111,6 +111,15 @@ function Filled({ name, pattern, d }: FilledParts) {
   );
 }
 
+const markLooks: Readonly<Record<GrainMarks['look'], string | undefined>> = {
+  pellet: css['pelletMark'],
+  pelletInside: css['pelletInsideMark'],
+  grain: css['grainMark'],
+  fleck: css['fleckMark'],
+  crumb: css['crumbMark'],
+  hatch: css['hatch'],
+};
+
 interface GrainedParts {
   readonly layer: Layer;
   readonly grain: GrainName;
@@ -127,7 +136,7 @@ function Grained({ layer: { part, outline }, grain, d }: GrainedParts) {
       </clipPath>
       <g clip-path={`url(#${clip})`}>
         {paperGrain(outline, grain).map(({ look, path }) => (
-          <path key={look} class={`${css['marks']} ${css[look === 'hatch' ? 'hatch' : `${look}Mark`]}`} d={path} />
+          <path key={look} class={`${css['marks']} ${markLooks[look]}`} d={path} />
         ))}
       </g>
     </>
