@@ -182,8 +182,8 @@ describe('sendToParent', () => {
     const line = linesOf(figure, 'H5').find(({ label }) => label === 'Pump room, wide');
     const named = done(renameLine, { line: line?.id, name: 'wide' }, figure);
     const below = done(forkRecipe, { recipe: 'H5', id: 'H8' }, named);
-    const written = done(writeLineFor, { line: line?.id, tanks: ['T01'], text: '7 mm' }, below);
-    const sent = done(sendToParent, { recipe: 'H5', lines: ['wide'] }, written);
+    const limited = done(writeLineFor, { line: line?.id, tanks: ['T01'], text: '7 mm' }, below);
+    const sent = done(sendToParent, { recipe: 'H5', lines: ['wide'] }, limited);
     expect(['H1', 'H5', 'H8'].map((recipe) => onTank(sent, recipe, 'T01', 'wide'))).toEqual(['', '7 mm', '7 mm']);
   });
 });

@@ -27,7 +27,7 @@ const copied = steps.reduce((from, [act, input]) => done(act, input, from), reco
 
 /** All lines of a recipe for every tank, as they are read, shown and worked. */
 function whole(from: Records, recipe: string): readonly unknown[] {
-  const told = (tank: string) => linesFor(from, recipe, tank).map(({ order: _, ...line }) => line);
+  const told = (tank: string) => linesFor(from, recipe, tank).map((line) => ({ ...line, order: '' }));
   return [...from.tank.keys()].map((tank) => [tank, told(tank)]);
 }
 
