@@ -3,7 +3,9 @@ import { Fields, SettledField } from '#renderer/kit/field.tsx';
 import { PickField } from '#renderer/kit/pick-field.tsx';
 import { sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { MOST_BUILDS, type WantedSize } from '#shared-calc/jobs/read-sizes.ts';
+import { readChoice } from '#shared-calc/read/read-choice.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 import css from './jobs.module.css';
 
 interface PickTanksParts {
@@ -17,10 +19,21 @@ export function PickTanks({ tanks, sizes, put }: PickTanksParts) {
   const options = tanks.map(({ id, label }) => ({ value: id, label }));
   const change = (at: number, to: WantedSize | undefined) =>
     put(sizes.flatMap((size, place) => (place === at ? (to ?? []) : size)));
-  const add = (tank: string) => put(withOneMore(sizes, tank));
+  const add = (tank: string) => {
+    const read = said(readChoice(tank, 'Tank', options));
+    if (!read.ok) return read.fault;
+    put(withOneMore(sizes, read.value));
+    return undefined;
+  };
   return (
     <>
-      <PickField label="Add a tank" placeholder="Code or name, such as hexagon" options={options} pick={add} />
+      <PickField
+        label="Add a tank"
+        placeholder="Code or name, such as hexagon"
+        options={options}
+        text=""
+        settle={add}
+      />
       {sizes.length > 0 && (
         <ul class={css['picked']}>
           {sizes.map((size, at) => (

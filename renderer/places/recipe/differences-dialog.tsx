@@ -2,7 +2,8 @@ import { useMemo, useState } from 'preact/hooks';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
-import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
@@ -40,13 +41,13 @@ export function DifferencesDialog({ book, recipe, tank: first, close }: Differen
       {(leave) => (
         <>
           <Fields>
-            <ChoiceField
+            <PickOne
               label="Recipe"
               value={other}
               options={others.map(({ id, title }) => ({ value: id, label: `${id} ${title}` }))}
               choose={setOther}
             />
-            <ChoiceField label="Figures on" value={tank} options={tanks} choose={setTank} />
+            <PickOne label="Figures on" value={tank} options={tanks} choose={setTank} />
           </Fields>
           <Lines
             key={other}

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
-import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { Recipe } from '#shared-calc/records/records.ts';
@@ -34,7 +35,7 @@ export function ForkDialog({ book, parent, close }: ForkParts) {
         <Fields look="wide">
           <TextField label="Title" text={wishes.title} typing={(title) => change({ title })} enter={enter} />
           {kinds.length > 0 && (
-            <ChoiceField
+            <PickOne
               label="For animals"
               value={wishes.animalKind}
               options={[{ value: '', label: 'any' }, ...kinds]}

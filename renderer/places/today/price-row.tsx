@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, Fields, SettledField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { packsOf } from '#shared-calc/buy/pack-prices.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
@@ -46,7 +47,7 @@ export function PriceRow({ of, label, api, context }: PriceParts) {
         choose={choose}
       />
       {records.supplier.size > 0 && (
-        <ChoiceField
+        <PickOne
           label="Supplier"
           of={label}
           value={supplier}
