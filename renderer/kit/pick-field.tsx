@@ -198,6 +198,7 @@ export function fittingOptions(options: readonly PickOption[], text: string, cod
 }
 
 interface PickOneParts extends Omit<PickParts, 'text' | 'settle' | 'free'> {
+  /** Empty: each that is taken leaves the field empty for the next. */
   readonly value: string;
   readonly choose: (value: string) => unknown;
 }

@@ -31,9 +31,7 @@ export function RuleField(parts: RuleFieldParts) {
         <Text {...{ id, field, parts, writing }} faulty={faults.length > 0} />
         {help.days && <DayPicker label={label} days={help.days} text={text} pick={writing.pick} />}
       </div>
-      {listed && (
-        <OfferList {...{ id, offers, active }} over={form === 'box'} take={writing.take} />
-      )}
+      {listed && <OfferList {...{ id, offers, active }} over={form === 'box'} take={writing.take} />}
       <Said id={`${id}-said`} faults={faults} hint={listed ? undefined : help.hint(text, cursor)} />
     </div>
   );

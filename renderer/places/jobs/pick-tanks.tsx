@@ -1,11 +1,9 @@
 import { Button } from '#renderer/kit/button.tsx';
 import { Fields, SettledField } from '#renderer/kit/field.tsx';
-import { PickField } from '#renderer/kit/pick-field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { MOST_BUILDS, type WantedSize } from '#shared-calc/jobs/read-sizes.ts';
-import { readChoice } from '#shared-calc/read/read-choice.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
-import { said } from '#shared-calc/words/say-entry-fault.ts';
 import css from './jobs.module.css';
 
 interface PickTanksParts {
@@ -19,21 +17,10 @@ export function PickTanks({ tanks, sizes, put }: PickTanksParts) {
   const options = tanks.map(({ id, label }) => ({ value: id, label }));
   const change = (at: number, to: WantedSize | undefined) =>
     put(sizes.flatMap((size, place) => (place === at ? (to ?? []) : size)));
-  const add = (tank: string) => {
-    const read = said(readChoice(tank, 'Tank', options));
-    if (!read.ok) return read.fault;
-    put(withOneMore(sizes, read.value));
-    return undefined;
-  };
+  const add = (tank: string) => put(withOneMore(sizes, tank));
   return (
     <>
-      <PickField
-        label="Add a tank"
-        placeholder="Code or name, such as hexagon"
-        options={options}
-        text=""
-        settle={add}
-      />
+      <PickOne label="Add a tank" placeholder="Code or name, such as hexagon" options={options} value="" choose={add} />
       {sizes.length > 0 && (
         <ul class={css['picked']}>
           {sizes.map((size, at) => (
