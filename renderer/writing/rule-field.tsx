@@ -5,6 +5,7 @@ import { markedText } from './marked-text.ts';
 import { fieldAct } from './rule-keys.ts';
 import type { RuleCheck, RuleHint } from './rule-help.ts';
 import { areWhole, useRuleText, type RuleFieldParts, type RuleText } from './use-rule-text.ts';
+import { Unkept } from '#renderer/kit/unkept.tsx';
 import { DayPicker, openedByKey } from '#renderer/kit/day-picker.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { OfferList } from '#renderer/kit/offer-list.tsx';
@@ -107,6 +108,7 @@ interface SaidParts {
 function Said({ id, faults, hint }: SaidParts) {
   return (
     <div id={id} class={css['said']} aria-live="polite">
+      <Unkept />
       {faults.map((says) => (
         <p key={says} class={css['says']} data-fault>
           {says}
