@@ -145,7 +145,8 @@ function pressKey(event: KeyboardEvent, list: PickList, writing: Writing): void 
   const run = (list.isOpen ? openKeys(list, writing) : shutKeys(list))[key];
   if (run) {
     event.preventDefault();
-    event.stopPropagation();
+    // A form may go on to its next field.
+    if (key !== 'Enter') event.stopPropagation();
     run();
   } else if (key === 'Tab' && list.isBegun && list.active >= 0) list.take(list.active);
   else if (key === 'Escape') writing.back();
