@@ -1,13 +1,14 @@
 import { knownSums, type KnownSums, type OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { sameList } from '#shared-calc/records/memo.ts';
-import type { Result } from '#shared-calc/result.ts';
+import { sameData } from '#shared-calc/records/same-data.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
 import type { Clock } from './clock.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
 /** What all builds of a job come to. */
 export interface JobTotals {
-  readonly sums: Result<KnownSums, OrderFault>;
+  readonly sums: Result<Omit<KnownSums, 'needs'>, OrderFault>;
   /** Of all filled tanks; `undefined` while none is known. */
   readonly mass: { readonly kg: number; readonly isPart: boolean } | undefined;
   readonly builds: number;
@@ -20,7 +21,7 @@ interface TotalsParts {
 
 /**
  * The totals of a job of more than one build. After an edit those of before it are given; the new ones are worked once
- * its frame is drawn, and `later` is called.
+ * its frame is drawn, and `later` is called where they are others.
  */
 export function benchTotals({ worked, clock }: TotalsParts, later: () => void): () => JobTotals | undefined {
   let known: { readonly stamp: readonly unknown[]; readonly totals: JobTotals } | undefined;
@@ -28,9 +29,11 @@ export function benchTotals({ worked, clock }: TotalsParts, later: () => void): 
   const isKnown = () => known !== undefined && sameList(stampOf(worked), known.stamp) === known.stamp;
   const work = () => {
     isPlanned = false;
-    if (worked.isBehind() || isKnown()) return;
-    known = { stamp: stampOf(worked), totals: totalsOf(worked) };
-    later();
+    if (worked.isClosed() || worked.isBehind() || isKnown()) return;
+    const [before, totals] = [known?.totals, totalsOf(worked)];
+    const isSame = before !== undefined && sameData(before, totals);
+    known = { stamp: stampOf(worked), totals: isSame ? before : totals };
+    if (!isSame) later();
   };
   return () => {
     if (buildsOf(worked) < 2) return undefined;
@@ -55,7 +58,12 @@ function buildsOf(worked: WorkedBench): number {
 function totalsOf(worked: WorkedBench): JobTotals {
   const { columns, pricing } = worked.source();
   const keys = columns.map(({ key }) => key);
-  return { sums: knownSums(worked.bench(), keys, pricing), mass: massOf(worked), builds: buildsOf(worked) };
+  const sums = knownSums(worked.bench(), keys, pricing);
+  return { sums: sums.ok ? ok(withoutNeeds(sums.value)) : sums, mass: massOf(worked), builds: buildsOf(worked) };
+}
+
+function withoutNeeds({ quote, missing, guesses, hoursKnown }: KnownSums): Omit<KnownSums, 'needs'> {
+  return { quote, missing, guesses, hoursKnown };
 }
 
 function massOf(worked: WorkedBench): JobTotals['mass'] {

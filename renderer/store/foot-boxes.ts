@@ -29,10 +29,10 @@ const ids: readonly FootId[] = ['hours', 'mass', 'cost', 'net', 'tax', 'gross', 
 /** The sums under the strips; the weight where a recipe works it. */
 export function footRows(faces: LineFaces, totals?: JobTotals): readonly FootRow[] {
   const weight = massFace(faces);
-  const unitOf = (id: FootId) => (id === 'flags' ? '' : id === 'hours' ? 'h' : faces.display.currency);
+  const units = (id: FootId) => (id === 'flags' ? '' : id === 'hours' ? 'h' : faces.display.currency);
   return ids.flatMap((id): readonly FootRow[] => {
     if (id === 'mass' && !weight) return [];
-    const unit = id === 'mass' && weight ? weight.unit : unitOf(id);
+    const unit = id === 'mass' && weight ? weight.unit : units(id);
     const row = { kind: 'foot', id, label: labels[id], unit } as const;
     return [totals ? { ...row, total: footTotal(id, totals, faces) } : row];
   });
@@ -115,7 +115,7 @@ function lackTotal(sums: JobTotals['sums']): FootTotal {
   return { figure: '', short: sayPartShort(sums.value), says: sayEachLack(sums.value).join('; ') };
 }
 
-function isWhole(id: FootId, { hoursKnown, missing }: KnownSums): boolean {
+function isWhole(id: FootId, { hoursKnown, missing }: Pick<KnownSums, 'hoursKnown' | 'missing'>): boolean {
   return id === 'hours' ? hoursKnown : missing.length === 0;
 }
 

@@ -27,6 +27,8 @@ export interface WorkedBench {
   /** It still waits for its slice; without a column, whether any does. */
   readonly isBehind: (column?: string) => boolean;
   readonly sums: (column: string) => Result<KnownSums, OrderFault>;
+  /** Nothing can be read any more. */
+  readonly isClosed: () => boolean;
   readonly close: () => void;
 }
 
@@ -58,6 +60,7 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
   let { bench } = loaded;
   const state = openState(source);
   let seen = inSight;
+  let isClosed = false;
   const turnOn = () => (version.value = version.peek() + 1);
   const work = (next: BenchSource) => {
     const more = update(bench, state, next, seen);
@@ -86,7 +89,9 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
     isWorked: (column) => state.worked.has(column),
     isBehind: (column) => (column === undefined ? state.behind.size > 0 : state.behind.has(column)),
     sums: (column) => sumsOf(bench, state, column),
+    isClosed: () => isClosed,
     close: () => {
+      isClosed = true;
       stopLoading?.();
       state.turn += 1;
       bench.close();

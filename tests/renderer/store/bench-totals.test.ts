@@ -62,6 +62,14 @@ describe('the totals of a job', () => {
     expect(shown.get('flags')).toMatch(/^\d+ prices missing$/);
   });
 
+  test('of a bench that was left meanwhile are not worked', async () => {
+    const hand = await rested();
+    hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '60 mm' }]);
+    hand.bench.view.peek();
+    hand.bench.close();
+    expect(() => hand.clock.rest()).not.toThrow();
+  });
+
   test('a job of one build has none', async () => {
     const hand = await rested();
     for (const size of ['T03', 'T08']) hand.bench.acts.putAway(size);
