@@ -30,6 +30,8 @@ export interface WorkedBench {
   readonly sums: (column: string) => Result<KnownSums, OrderFault>;
   /** What the sizes of the last edit came to before it, those in sight or a few; another object with each edit. */
   readonly before: () => ReadonlyMap<string, ColumnBefore>;
+  /** Nothing can be read any more. */
+  readonly isClosed: () => boolean;
   readonly close: () => void;
 }
 
@@ -62,6 +64,7 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
   let { bench } = loaded;
   const state = openState(source);
   let seen = inSight;
+  let isClosed = false;
   const turnOn = () => (version.value = version.peek() + 1);
   const work = (next: BenchSource) => {
     const more = update(bench, state, next, seen);
@@ -91,7 +94,9 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
     isBehind: (column) => (column === undefined ? state.behind.size > 0 : state.behind.has(column)),
     sums: (column) => sumsOf(bench, state, column),
     before: () => state.before,
+    isClosed: () => isClosed,
     close: () => {
+      isClosed = true;
       stopLoading?.();
       state.turn += 1;
       bench.close();
