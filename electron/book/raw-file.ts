@@ -5,6 +5,8 @@
 export interface RawFile {
   /** The pages below the root of a table that hold its rows, in order. */
   readonly leaves: (root: number) => readonly number[];
+  /** Whether every page of a tree, of a table or an index, is still one of a tree. */
+  readonly isWhole: (root: number) => boolean;
   /** Every page with rows of a table, or entries of an index, that is not free. */
   readonly allLeaves: (of: 'table' | 'index') => readonly number[];
   /** The rows on a page; those that cannot be read whole are left out. */
@@ -33,6 +35,7 @@ export function rawFile(bytes: Buffer): RawFile {
   const pages = pagesOf(bytes);
   return {
     leaves: (root) => leavesBelow(pages, root, new Set()),
+    isWhole: (root) => isWholeBelow(pages, root, new Set()),
     allLeaves: (of) => {
       const free = freePages(pages);
       const types: readonly unknown[] = of === 'table' ? [tableLeaf] : [indexLeaf, indexInterior];
@@ -68,6 +71,15 @@ function leavesBelow(pages: Pages, nth: number, seen: Set<number>): readonly num
   const type = typeOf(pages, nth);
   if (type === tableLeaf) return [nth];
   return type === tableInterior ? childrenOf(pages, nth).flatMap((child) => leavesBelow(pages, child, seen)) : [];
+}
+
+function isWholeBelow(pages: Pages, nth: number, seen: Set<number>): boolean {
+  if (seen.has(nth)) return false;
+  seen.add(nth);
+  const type = typeOf(pages, nth);
+  if (type === tableLeaf || type === indexLeaf) return true;
+  const isInterior = type === tableInterior || type === indexInterior;
+  return isInterior && childrenOf(pages, nth).every((child) => isWholeBelow(pages, child, seen));
 }
 
 function childrenOf(pages: Pages, nth: number): readonly number[] {
@@ -146,7 +158,7 @@ function readRow(bytes: Buffer): RawRow | undefined {
   if (header.value > bytes.length) return undefined;
   const cells: RawCell[] = [];
   let at = header.value;
-  for (let next = header.end; next < header.value; ) {
+  for (let next = header.end; next < header.value;) {
     const type = readVarint(bytes, next);
     const cell = readCell(bytes, at, type.value);
     if (cell === undefined) return undefined;
@@ -157,12 +169,22 @@ function readRow(bytes: Buffer): RawRow | undefined {
   return at === bytes.length ? cells : undefined;
 }
 
-const integerBytes = [0, 1, 2, 3, 4, 6, 8];
+const integerBytes = [0, 1, 2, 3, 4, 6, 8, 8];
+
+/** Bytes of a number by its type, of a text by the size in it; undefined for what a book does not have. */
+function cellBytes(type: number): number | undefined {
+  if (type < 13) return integerBytes[type];
+  return type % 2 === 1 ? (type - 13) / 2 : undefined;
+}
 
 /** A cell by its serial type; a book has no blobs. */
-function readCell(bytes: Buffer, at: number, type: number): { readonly value: RawCell; readonly end: number } | undefined {
+function readCell(
+  bytes: Buffer,
+  at: number,
+  type: number,
+): { readonly value: RawCell; readonly end: number } | undefined {
   if (type === 8 || type === 9) return { value: type - 8, end: at };
-  const size = type >= 13 && type % 2 === 1 ? (type - 13) / 2 : type === 7 ? 8 : integerBytes[type];
+  const size = cellBytes(type);
   if (size === undefined || at + size > bytes.length) return undefined;
   const end = at + size;
   if (type === 0) return { value: null, end };

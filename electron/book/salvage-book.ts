@@ -41,7 +41,7 @@ export interface Salvage {
   readonly numbers: readonly UsedNumber[];
   /** Only the kinds of which there was anything. */
   readonly kinds: readonly SalvagedKind[];
-  /** Whether checksums say what there was: without them nobody knows what did not come. */
+  /** Whether the checksums say all that there was; else more may be lost, and what was removed lately may be back. */
   readonly knowsLost: boolean;
 }
 
@@ -63,7 +63,7 @@ export function readSalvage(path: string, options: SeedOptions): Result<Salvage,
       const own = readWhole(db);
       const records = keepWhole(withWorkshop(withBackup(own, found, path, options), options));
       const numbers = (found.rows.get('quote_number') ?? []).flatMap((row) => usedNumber(row));
-      return ok({ records, numbers, kinds: tell(found, own, records), knowsLost: found.known.size > 0 });
+      return ok({ records, numbers, kinds: tell(found, own, records), knowsLost: found.knowsAll });
     } finally {
       db.close();
     }
@@ -76,7 +76,7 @@ export function salvageBook(path: string, options: SeedOptions): Result<Book, Bo
   if (!read.ok) return read;
   const { numbers } = read.value;
   const target = freeName(path, `salvaged ${options.today}`);
-  for (let { records } = read.value; ; ) {
+  for (let { records } = read.value; ;) {
     const begin = diffRecords('what the damaged file gave', emptyRecords, records);
     const made = createBook(target, { ...options, begin, numbers });
     // Of two that say they are the same, one comes from the backup: the other has come in its place.
@@ -85,14 +85,17 @@ export function salvageBook(path: string, options: SeedOptions): Result<Book, Bo
   }
 }
 
-/** With the records of the newest backup in the place of those that are known to be lost. */
-function withBackup(own: Records, { known }: SalvagedRows, path: string, options: OpenOptions): Records {
+/**
+ * With the records of the newest backup in the place of those that are lost: of those that are known to be, or of all
+ * that are not there where nobody knows.
+ */
+function withBackup(own: Records, { known, knowsAll }: SalvagedRows, path: string, options: OpenOptions): Records {
   const newest = listBackups(path).find(({ beforeMigrationFrom }) => beforeMigrationFrom === undefined);
   const backup = newest && readBackup(newest.file, options);
   if (!backup?.ok) return own;
   return mapKinds<Records>((kind) => {
     const sums = known.get(sqlName(kind));
-    const lost = [...backup.value[kind]].filter(([id]) => !own[kind].has(id) && sums?.has(id) === true);
+    const lost = [...backup.value[kind]].filter(([id]) => !own[kind].has(id) && (!knowsAll || sums?.has(id) === true));
     return new Map<string, unknown>([...own[kind], ...lost]);
   });
 }
@@ -184,7 +187,9 @@ function keepWhole(records: Records): Records {
 
 function without(records: Records, names: readonly RecordName[]): Records {
   const gone = new Set(names.map(({ kind, id }) => `${kind} ${id}`));
-  return mapKinds<Records>((kind) => new Map<string, unknown>([...records[kind]].filter(([id]) => !gone.has(`${kind} ${id}`))));
+  return mapKinds<Records>(
+    (kind) => new Map<string, unknown>([...records[kind]].filter(([id]) => !gone.has(`${kind} ${id}`))),
+  );
 }
 
 function usedNumber(row: readonly unknown[]): readonly UsedNumber[] {

@@ -11,7 +11,9 @@ export interface SalvagedRows {
   /** The form of the book, if its header still says it. */
   readonly version: number;
   readonly rows: ReadonlyMap<string, readonly RawRow[]>;
-  /** Keys by table that a checksum was written for: more rows were never there, as far as checksums can be read. */
+  /** Whether all checksums can be read: then no row was there that none was written for. */
+  readonly knowsAll: boolean;
+  /** Checksums by table and key. */
   readonly known: ReadonlyMap<string, ReadonlyMap<string, number>>;
 }
 
@@ -40,7 +42,8 @@ export function salvageRows(path: string, columnsIn: TableColumns): SalvagedRows
     const table = tableBySum(row, known, columns);
     if (table !== undefined) rows.get(table.name)?.push(table.row);
   }
-  return { version, rows, known };
+  const sums = roots.get('checksum');
+  return { version, rows, known, knowsAll: sums !== undefined && file.isWhole(sums) };
 }
 
 /** The file as it is with its log, if that can still be taken into it; else as it is. */
