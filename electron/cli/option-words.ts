@@ -23,6 +23,12 @@ const words: Readonly<Record<string, OptionWords>> = {
   'recipe fork animals': takes('A3', 'the kind of animal that it is for'),
   'recipe fork tanks': takes('T01,T02', 'the tanks that it is for'),
   'recipe fork season': takes('10-01..03-31', 'the part of the year that it is for'),
+  'recipe take tanks': takes('stay|take', 'whether figures for some tanks alone stay, the usual, or go too'),
+  'recipe send tanks': takes(
+    'stay|same|all',
+    'figures for some tanks alone stay, go up for the same tanks, or for all',
+  ),
+  'recipe send of': takes('T01', 'with --tanks all: the tank whose figure goes up'),
   'recipe take keep': flag('the recipe keeps what it has, and the change of its parent counts as seen'),
   aim: takes('clean', 'clean, or sterile'),
   altitude: takes('"650 m"', 'where the leaves are treated; the workshop’s own if left out'),
