@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'preact/hooks';
 import type { PlaceEntry, PlaceId } from '#shared-calc/contract/places.ts';
 import { placeGroups } from '#shared-calc/contract/places.ts';
 import { JobSwitch } from './job-switch.tsx';
@@ -18,12 +19,19 @@ interface RailView {
 
 /** The views at the left, in their groups; the current one is marked. */
 export function Rail({ here, workshop, jobs, showHelp }: RailView) {
+  const [isOpen, setIsOpen] = useState(false);
+  useEffect(() => setIsOpen(false), [here]);
   return (
-    <nav class={css['rail']} aria-label="Places">
+    <nav class={css['rail']} aria-label="Places" data-open={isOpen ? '' : undefined}>
       <p class={css['name']}>
         <Mark />
         Loamwright
       </p>
+      <div class={css['fold']}>
+        <Button aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
+          {actNames.places}
+        </Button>
+      </div>
       {placeGroups.map(({ of, entries }) => (
         <div class={css['group']} key={of}>
           {of === 'job' && jobs && <JobSwitch view={jobs} />}

@@ -39,6 +39,7 @@ export const actNames = {
   openBook: 'Open a book',
   orderForStore: 'Order for the store',
   placeOrders: 'Place orders',
+  places: 'Places',
   priceBySize: 'Price by size',
   print: 'Print',
   putIn: 'Put in',

@@ -9,7 +9,13 @@ export async function axeFaults(page: Page, only?: 'colours', within = 'html'): 
   if (!(await page.evaluate("'axe' in globalThis"))) await page.evaluate(axe.source);
   const runOnly = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
   // Passed rules are not reported in full: that would take longer than the check itself.
-  const options = JSON.stringify({ resultTypes: ['violations'], selectors: false, ...(only && { runOnly }) });
+  // The rule of the size of targets (WCAG 2.2, AA) is off unless it is asked for.
+  const rules = { 'target-size': { enabled: true } };
+  const options = JSON.stringify({
+    resultTypes: ['violations'],
+    selectors: false,
+    ...(only ? { runOnly } : { rules }),
+  });
   return page.evaluate<readonly string[]>(
     `axe.run(${within === 'html' ? 'document' : JSON.stringify(within)}, ${options}).then(({ violations }) => violations.map((each) => \`\${each.id}: \${each.nodes.map((node) => node.html.slice(0, 160)).join(" | ")}\`))`,
   );
