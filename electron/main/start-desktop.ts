@@ -67,7 +67,7 @@ async function showPage(service: Service, windows: BrowserWindow[], asked: Asked
   refusePermissions(session.defaultSession);
   refuseDownloads(session.defaultSession);
   servePage(protocol, pageFolder);
-  answerPageCalls(ipcMain, service.call);
+  answerPageCalls(ipcMain, service.answer);
   const window = await openWindow(preloadFile, userFiles().window);
   windows.push(window);
   putMenu(service, window);

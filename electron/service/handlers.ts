@@ -12,8 +12,13 @@ import { readBook, readSince } from './read-acts.ts';
 import { previewBackup, restoreBackup, tellBackups } from './restore-acts.ts';
 import { applyChange, stepBack, stepForward } from './write-acts.ts';
 
+/** Long work in pieces of some milliseconds. */
+export type Work<T> = Generator<undefined, T>;
+
+type Answer<C extends Channel> = Result<Output<C>, Refusal>;
+
 /** One handler a channel; a channel without one does not compile. */
-export type Handlers = { readonly [C in Channel]: (input: Input<C>) => Result<Output<C>, Refusal> };
+export type Handlers = { readonly [C in Channel]: (input: Input<C>) => Answer<C> | Work<Answer<C>> };
 
 export function handlersOf(session: Session): Handlers {
   return {
