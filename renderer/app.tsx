@@ -22,7 +22,6 @@ const keys: PageView['keys'] = [
 /** The page over an open book: every view, created once, the status line, and requests from the desktop menu. */
 export function pageOf(store: PageStore): PageView {
   const places = openPlaces(store);
-  beginOnBench(store);
   keepPageSize(document, store.book.records);
   const help = helpState();
   const dropped = droppedFiles({ api: store.book, takeList: takeDroppedList(store) });
@@ -65,11 +64,6 @@ function takeDroppedList({ book }: PageStore): (file: File) => void {
     location.hash = writeRoute('material-book');
     book.say(`${name}: choose ${actNames.importPrices} or ${actNames.importList} here, and this file.`);
   };
-}
-
-/** A book without any size begins on the bench, which leads to the first one. */
-function beginOnBench({ book }: PageStore): void {
-  if (location.hash === '' && book.records.peek().size.size === 0) location.hash = writeRoute('bench');
 }
 
 function jobSwitch(store: PageStore): JobSwitchView {

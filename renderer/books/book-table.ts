@@ -67,6 +67,8 @@ export interface BookTable<Row extends BookRow> {
   readonly columns: (context: BookContext) => readonly BookColumn<Row>[];
   /** The row's name for finding and messages: "T07 Rectangle 900 × 445 × 600". */
   readonly nameOf: (row: Row) => string;
+  /** The column that is chosen when the book opens; left out: the first. */
+  readonly firstColumn?: string;
   readonly add?: (context: BookContext) => MadeRow;
   readonly copy?: (context: BookContext, row: Row) => MadeRow;
   readonly remove?: (context: BookContext, rows: readonly Row[]) => Result<Change, string>;

@@ -8,6 +8,7 @@ import {
 } from '#renderer/books/book-table.ts';
 import { updateRecord } from '#renderer/books/put-record.ts';
 import { newPack, putPrice } from '#shared-calc/acts/price-acts.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { isOldPrice, packId, pricesOf, usualSupplier } from '#shared-calc/buy/pack-prices.ts';
 import { allOpenPrices, openPrice, openPricesOf, type OpenPrice } from '#shared-calc/derive/open-prices.ts';
 import { entryOfCoins, showCoins } from '#shared-calc/quantity/coins-text.ts';
@@ -36,6 +37,7 @@ export function priceTable(jobs: readonly string[]): BookTable<PriceRow> {
     label: 'Prices missing, one material a row',
     one: 'price',
     view: 'prices',
+    firstColumn: 'price',
     rows: (context) => {
       const open = jobs.length === 0 ? allOpenPrices(context) : openPricesOf(context, jobs);
       for (const each of open) if (!shown.has(each.material)) shown.set(each.material, each);
@@ -65,7 +67,7 @@ const materialColumn: Column = {
   title: 'Material',
   unit: '',
   look: 'words',
-  width: 16,
+  width: 14.5,
   show: ({ label }) => label,
   entry: ({ label }) => label,
   closed: 'The name of a material is written in its book.',
@@ -74,7 +76,7 @@ const materialColumn: Column = {
 function neededColumn({ display }: BookContext): Column {
   const show = ({ used, unit }: PriceRow) => (used > 0 ? goodsWords(used, unit, display) : '');
   const closed = 'What is needed is worked from the sizes.';
-  return { key: 'needed', title: 'Needed', unit: '', look: 'figure', width: 6.5, show, entry: show, closed };
+  return { key: 'needed', title: 'Needed', unit: '', look: 'figure', width: 5.5, show, entry: show, closed };
 }
 
 function packColumn(context: BookContext): Column {
@@ -89,7 +91,7 @@ function packColumn(context: BookContext): Column {
     title: 'Pack',
     unit: '',
     look: 'figure',
-    width: 6.5,
+    width: 5.5,
     show: ({ pack, unit }) => (pack ? goodsWords(pack.amount, unit, context.display) : ''),
     entry,
     write: ({ material, unit, pack }, text) => {
@@ -111,7 +113,7 @@ function supplierColumn(context: BookContext): Column {
     title: 'Supplier',
     unit: '',
     look: 'words',
-    width: 10,
+    width: 8,
     show: nameOf,
     entry: nameOf,
     options: [...records.supplier.values()].map(({ id, name }) => name || id),
@@ -148,7 +150,7 @@ function priceColumn(context: BookContext): Column {
     title: 'Price',
     unit: workshop.currency,
     look: 'figure',
-    width: 7.5,
+    width: 6,
     show: ({ price }) => showCoins(price?.priceCoins, workshop),
     entry: ({ price }) => entryOfCoins(price?.priceCoins, workshop),
     flag: ({ price }) => {
@@ -174,14 +176,15 @@ function pieceOf(material: string, unit: string): Pack | undefined {
 }
 
 function fromColumn(context: BookContext): Column {
+  const day = ({ price }: PriceRow) => (price ? writeDay(price.from, context.display.dateOrder) : '');
   return {
     key: 'from',
     title: 'From',
     unit: '',
     look: 'words',
     width: 6.5,
-    show: ({ price }) => price?.from ?? '',
-    entry: ({ price }) => price?.from ?? '',
+    show: day,
+    entry: day,
     write: ({ material, price }, text) => {
       const from = said(readDay(text, 'From', { ...context, nearest: true }));
       if (!from.ok) return from;
@@ -198,7 +201,7 @@ function stakeColumn({ workshop }: BookContext): Column {
   const show = ({ stakeCoins }: PriceRow) => showCoins(stakeCoins, workshop);
   const closed = 'What is needed at this price.';
   const { currency: unit } = workshop;
-  return { key: 'stake', title: 'At stake', unit, look: 'figure', width: 6.5, show, entry: show, closed };
+  return { key: 'stake', title: 'At stake', unit, look: 'figure', width: 5, show, entry: show, closed };
 }
 
 function byAct(done: ReturnType<typeof putPrice.run>): Result<Change, string> {

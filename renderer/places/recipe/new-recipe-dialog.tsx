@@ -25,10 +25,12 @@ import css from './new-recipe-dialog.module.css';
 interface NewParts {
   readonly book: Pick<BookStore, 'records' | 'doAct'>;
   readonly close: () => void;
+  /** The link to go on with; left out: to the recipe that was made. */
+  readonly next?: string | undefined;
 }
 
 /** A whole recipe of answers: its layers, its soil, its fittings. */
-export function NewRecipeDialog({ book, close }: NewParts) {
+export function NewRecipeDialog({ book, close, next }: NewParts) {
   const [form, setForm] = useState(noAnswers);
   const [wrong, setWrong] = useState<string>();
   const change = (some: Partial<NewRecipe>) => setForm({ ...form, ...some });
@@ -36,7 +38,9 @@ export function NewRecipeDialog({ book, close }: NewParts) {
   const run = () => {
     const refused = book.doAct('makeRecipe', { title: form.title, answers: answersOf(form) }, ({ added }) => {
       const made = added.find((each) => each.kind === 'recipe');
-      if (made) location.hash = writeRoute('recipe', made.record.id);
+      // The view behind may be another one next: a dialog that is gone cannot say that it was closed.
+      close();
+      if (made?.kind === 'recipe') location.hash = next ?? writeRoute('recipe', made.record.id);
     });
     setWrong(refused);
     return refused === undefined;
