@@ -8,9 +8,10 @@ import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { findExcess } from '#shared-calc/contract/find-excess.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-import type { Handlers, Work } from './handlers.ts';
+import type { Handlers } from './handlers.ts';
 import { refuse, refuseBehind } from './refuse.ts';
 import { sayExcess, sayInputFault } from './say-input-fault.ts';
+import type { Work } from './work.ts';
 
 /** The same channels, by the input that each parses. */
 const inputs: { readonly [C in Channel]: { readonly input: z.ZodType<Input<C>> } } = channels;

@@ -4,9 +4,9 @@ import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 
-import type { Work } from './handlers.ts';
 import type { Session } from './session.ts';
 import { refuseBehind } from './refuse.ts';
+import type { Work } from './work.ts';
 
 /** Sums of every column of a job, computed by the service from the stored records, column after column. */
 export function* confirmBench(session: Session, id: string): Work<Result<Output<'bench.confirm'>, Refusal>> {

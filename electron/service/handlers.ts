@@ -10,10 +10,8 @@ import { tellBooks } from './book-list.ts';
 import { issueQuote } from './issue-quote.ts';
 import { readBook, readSince } from './read-acts.ts';
 import { previewBackup, restoreBackup, tellBackups } from './restore-acts.ts';
+import type { Work } from './work.ts';
 import { applyChange, stepBack, stepForward } from './write-acts.ts';
-
-/** Long work in pieces of some milliseconds. */
-export type Work<T> = Generator<undefined, T>;
 
 type Answer<C extends Channel> = Result<Output<C>, Refusal>;
 

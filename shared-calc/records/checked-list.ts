@@ -10,7 +10,8 @@ export function checkedList<T>(entry: z.ZodType<T>): z.ZodType<T[]> {
       return z.NEVER;
     }
     const list: T[] = [];
-    for (const [at, given] of data.entries()) {
+    const entries: readonly unknown[] = data;
+    for (const [at, given] of entries.entries()) {
       const read = entry.safeParse(given);
       if (read.success) list.push(read.data);
       else {
