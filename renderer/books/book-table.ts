@@ -1,5 +1,7 @@
 import type { SignName } from '#renderer/frame/sign.tsx';
+import type { Days } from '#renderer/kit/day-picker.tsx';
 import type { Change } from '#shared-calc/records/change.ts';
+import type { Option } from '#shared-calc/read/read-choice.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { BookContext } from './book-api.ts';
 
@@ -35,8 +37,12 @@ export interface BookColumn<Row> {
   readonly rank?: (row: Row) => number | string | undefined;
   /** A typed bound of a filter as a figure of `rank`. */
   readonly bound?: (text: string) => Result<number, string>;
-  /** Words that are allowed here. */
-  readonly options?: readonly string[];
+  /** What is allowed here. */
+  readonly options?: readonly Option[];
+  /** The values of the options are codes that people know. */
+  readonly coded?: boolean;
+  /** A day: a calendar can be picked from. */
+  readonly days?: Days;
   /** Absent if the field is computed or cannot change after it is made; then `closed` says why. */
   readonly write?: (row: Row, text: string) => Result<Change, string>;
   readonly closed?: string;

@@ -13,12 +13,14 @@ import { isOldPrice, packId, pricesOf, usualSupplier } from '#shared-calc/buy/pa
 import { allOpenPrices, openPrice, openPricesOf, type OpenPrice } from '#shared-calc/derive/open-prices.ts';
 import { entryOfCoins, showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
+import { recordFields } from '#shared-calc/fields/record-fields.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { editField } from '#shared-calc/records/edit-field.ts';
+import { optionsOf } from '#shared-calc/records/field-text.ts';
 import type { Pack } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
@@ -116,7 +118,8 @@ function supplierColumn(context: BookContext): Column {
     width: 8,
     show: nameOf,
     entry: nameOf,
-    options: [...records.supplier.values()].map(({ id, name }) => name || id),
+    options: optionsOf(recordFields.pack.supplier, records),
+    coded: true,
     write: ({ material, pack }, text) => {
       const [tank, goods] = [records.tank.get(material), records.material.get(material)];
       const label = `supplier of ${material}`;
@@ -183,6 +186,7 @@ function fromColumn(context: BookContext): Column {
     unit: '',
     look: 'words',
     width: 6.5,
+    days: context,
     show: day,
     entry: day,
     write: ({ material, price }, text) => {

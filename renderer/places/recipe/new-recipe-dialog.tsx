@@ -3,7 +3,8 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { DialogScroll } from '#renderer/kit/dialog.tsx';
-import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipePart } from '#shared-calc/recipe/recipe-answers.ts';
@@ -52,7 +53,7 @@ export function NewRecipeDialog({ book, close, next }: NewParts) {
           <Fields look="wide">
             <TextField label="Title" text={form.title} typing={(title) => change({ title })} enter={enter} />
             {kinds.length > 0 && (
-              <ChoiceField
+              <PickOne
                 label="For animals"
                 value={form.animals}
                 options={[{ value: '', label: 'any' }, ...kinds]}

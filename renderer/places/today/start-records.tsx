@@ -5,7 +5,8 @@ import { nextCode } from '#shared-calc/records/next-code.ts';
 import { byCode } from '#renderer/books/record-table.ts';
 import { afterFrame } from '#renderer/frame/after-frame.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
-import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Fault, Hint } from '#renderer/kit/note.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { headingOf } from '#shared-calc/fields/record-fields.ts';
@@ -148,13 +149,13 @@ export function FirstJob({ api, context: { records }, done }: OnceParts) {
     <>
       <Fields>
         <TextField label={headingOf('job', 'title')} text={title} typing={setTitle} />
-        <ChoiceField
+        <PickOne
           label="Tank"
           value={tank}
           options={tanks.map(({ id, label }) => ({ value: id, label: `${id} ${label}` }))}
           choose={setTank}
         />
-        <ChoiceField
+        <PickOne
           label={headingOf('job', 'recipe')}
           value={recipe}
           options={recipes.map((each) => ({ value: each.id, label: `${each.id} ${each.title}` }))}
