@@ -61,7 +61,7 @@ describe('startDesktop', () => {
   test('the page is answered by the user’s own book, and told what is written in it', async () => {
     newUser();
     await startDesktop();
-    const read = handlers.get('book.read')?.(page, {}) as {
+    const read = (await handlers.get('book.read')?.(page, {})) as {
       value: { info: { opening: string }; records: { job: { id: string }[] } };
     };
     const { info, records } = read.value;
@@ -71,7 +71,7 @@ describe('startDesktop', () => {
       updated: [],
       removed: [],
     };
-    const written = handlers.get('book.apply')?.(page, { opening: info.opening, onRevision: 1, change });
+    const written = await handlers.get('book.apply')?.(page, { opening: info.opening, onRevision: 1, change });
 
     expect(written).toMatchObject({ ok: true, value: { info: { revision: 2 } } });
     expect(sent).toEqual([['news', { is: 'written', opening: info.opening, revision: 2 }]]);
