@@ -13,7 +13,7 @@ export interface PickOption {
 
 interface PickParts {
   readonly label: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
   readonly placeholder?: string;
   readonly options: readonly PickOption[];
   /** Takes one of the options; the field is then empty for the next. */

@@ -59,9 +59,7 @@ async function start(): Promise<Running> {
 }
 
 async function openBench(): Promise<void> {
-  await page.goto(running.link);
-  await page.waitForSelector('h1');
-  await page.goto(`${new URL(running.link).origin}/#/bench`);
+  await page.goto(`${running.link}#/bench`);
   await page.waitForSelector('[role="gridcell"]');
 }
 
