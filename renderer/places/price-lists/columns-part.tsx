@@ -87,9 +87,8 @@ function options(headings: readonly string[]) {
 }
 
 function chosenColumn(column: ListColumn, read: ColumnsParts['read'], map: PriceListMap): string {
-  const said = map.columns?.[column];
   const at = read.ok ? read.value.list.columns[column] : undefined;
-  return said ?? (at === undefined || !read.ok ? '' : (read.value.list.headings[at] ?? ''));
+  return map.columns?.[column] ?? (at === undefined || !read.ok ? '' : (read.value.list.headings[at] ?? ''));
 }
 
 function withColumn(map: PriceListMap, column: ListColumn, heading: string): NonNullable<PriceListMap['columns']> {

@@ -59,7 +59,7 @@ export function openListState(api: BookApi): ListState {
     supplier,
     showing,
     take,
-    takeFile: (file) => void readTextFile(file).then((read) => (read.ok ? take(read.value) : api.refuse(read.fault))),
+    takeFile: (file) => void readTextFile(file).then((text) => (text.ok ? take(text.value) : api.refuse(text.fault))),
     chooseSupplier: (whose) => {
       const list = matching.peek();
       if (list) begin(list, whose);

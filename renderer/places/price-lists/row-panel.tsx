@@ -6,6 +6,7 @@ import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { sayListRowFault } from '#shared-calc/words/say-list-fault.ts';
+import type { RowChoice } from '#shared-calc/acts/row-choice.ts';
 import type { ShownRow } from './list-rows.ts';
 import type { ListState } from './list-state.ts';
 import { goodsName } from './row-edit.ts';
@@ -19,29 +20,14 @@ interface PanelParts {
 
 /** A row as the list has it, what it gives the book or why it is left, and what can be done with it. */
 export function RowPanel({ shown, state, context }: PanelParts) {
-  const { id, row, left, suggested, choice = {} } = shown;
+  const { id, row, left } = shown;
   const { written } = row;
   return (
     <>
       <PanelHead where={id} title={row.label || row.article || row.material} />
       {left && <p>{sayListRowFault(left)}</p>}
       <Gives shown={shown} context={context} />
-      <Buttons>
-        {suggested && (
-          <Button onClick={() => state.choose([[row.row, { ...choice, material: suggested.id }]])}>
-            It is {goodsName(suggested)}
-          </Button>
-        )}
-        {choice.act !== 'new material' && row.label !== '' && shown.placed?.material === undefined && (
-          <Button onClick={() => state.choose([[row.row, { ...choice, act: 'new material' }]])}>
-            Make a new material
-          </Button>
-        )}
-        {choice.act !== 'leave' && (
-          <Button onClick={() => state.choose([[row.row, { ...choice, act: 'leave' }]])}>Leave it out</Button>
-        )}
-        {shown.choice && <Button onClick={() => state.choose([[row.row, {}]])}>As the list has it</Button>}
-      </Buttons>
+      <RowActs shown={shown} state={state} />
       <section>
         <h3>In the list</h3>
         <FactList
@@ -56,6 +42,22 @@ export function RowPanel({ shown, state, context }: PanelParts) {
         />
       </section>
     </>
+  );
+}
+
+function RowActs({ shown, state }: Omit<PanelParts, 'context'>) {
+  const { row, placed, suggested, choice = {} } = shown;
+  const choose = (next: RowChoice) => state.choose([[row.row, next]]);
+  const isNew = choice.act === 'new material' || placed?.material !== undefined || row.label === '';
+  return (
+    <Buttons>
+      {suggested && (
+        <Button onClick={() => choose({ ...choice, material: suggested.id })}>It is {goodsName(suggested)}</Button>
+      )}
+      {!isNew && <Button onClick={() => choose({ ...choice, act: 'new material' })}>Make a new material</Button>}
+      {choice.act !== 'leave' && <Button onClick={() => choose({ ...choice, act: 'leave' })}>Leave it out</Button>}
+      {shown.choice && <Button onClick={() => choose({})}>As the list has it</Button>}
+    </Buttons>
   );
 }
 
