@@ -51,7 +51,7 @@ export function openBridge(page: Window): Bridge {
 }
 
 const noAnswer: Refusal = {
-  says: 'Loamwright does not answer. Whether this was kept shows when it is back.',
+  says: 'Loamwright does not answer. Not kept, unless it shows when it is back.',
   readAgain: true,
 };
 

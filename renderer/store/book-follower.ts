@@ -154,7 +154,7 @@ async function giveUp(state: FollowerState, step: WriteStep, { says, readAgain }
     return;
   }
   drop(state, step);
-  state.refuse(says);
+  state.refuse(`${says} Not kept: ${step.change.label}.`);
   rework(state);
 }
 

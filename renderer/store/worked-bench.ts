@@ -8,12 +8,11 @@ import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { loadGraphBench, openLoadedBench } from './bench-engine.ts';
 import type { Clock } from './clock.ts';
+import { columnBefore, wholeGross, type ColumnBefore } from './column-before.ts';
+import { hasMoreAfterSlice } from './slice.ts';
 
 /** This many columns can be computed at once without a visible delay. */
 const AT_ONCE = 8;
-
-/** A slice ends after this much of a frame; the rest of the frame is for painting. */
-const SLICE_MS = 8;
 
 /** One bench for all edits: columns in sight are computed at once, the rest in slices. */
 export interface WorkedBench {
@@ -29,6 +28,10 @@ export interface WorkedBench {
   /** It still waits for its slice; without a column, whether any does. */
   readonly isBehind: (column?: string) => boolean;
   readonly sums: (column: string) => Result<KnownSums, OrderFault>;
+  /** What the sizes of the last edit came to before it, those in sight or a few; another object with each edit. */
+  readonly before: () => ReadonlyMap<string, ColumnBefore>;
+  /** Nothing can be read any more. */
+  readonly isClosed: () => boolean;
   readonly close: () => void;
 }
 
@@ -46,6 +49,7 @@ interface State {
   readonly revisions: Map<string, number>;
   readonly inputs: Map<string, { readonly from: BenchColumn; readonly input: ColumnInput }>;
   readonly sums: Map<string, Sums>;
+  before: ReadonlyMap<string, ColumnBefore>;
   turn: number;
   /** The last revision given to a column. */
   revision: number;
@@ -60,6 +64,7 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
   let { bench } = loaded;
   const state = openState(source);
   let seen = inSight;
+  let isClosed = false;
   const turnOn = () => (version.value = version.peek() + 1);
   const work = (next: BenchSource) => {
     const more = update(bench, state, next, seen);
@@ -88,7 +93,10 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
     isWorked: (column) => state.worked.has(column),
     isBehind: (column) => (column === undefined ? state.behind.size > 0 : state.behind.has(column)),
     sums: (column) => sumsOf(bench, state, column),
+    before: () => state.before,
+    isClosed: () => isClosed,
     close: () => {
+      isClosed = true;
       stopLoading?.();
       state.turn += 1;
       bench.close();
@@ -118,6 +126,7 @@ function openState(source: BenchSource): State {
     revisions: new Map(),
     inputs: new Map(),
     sums: new Map(),
+    before: new Map(),
     turn: 0,
     revision: 0,
   };
@@ -130,6 +139,11 @@ function update(bench: LiveBench, state: State, next: BenchSource, inSight: read
   const columns = next.columns.map((column) => inputFor(state, column));
   const changed = columns.filter((column) => all || behind.has(column.key) || old.get(column.key) !== column);
   const first = new Set([...inSight, ...(changed.length <= AT_ONCE ? changed.map((column) => column.key) : [])]);
+  state.before = beforeEdit(
+    bench,
+    state,
+    changed.filter(({ key }) => first.has(key)),
+  );
   const more = bench.update(inputOf(next, columns), [...first]);
   state.source = next;
   behind.clear();
@@ -140,6 +154,18 @@ function update(bench: LiveBench, state: State, next: BenchSource, inSight: read
   }
   forget(state, next.columns);
   return more;
+}
+
+/** What sizes come to that are worked and about to change. A price that nobody has read yet is not worked for it. */
+function beforeEdit(bench: Bench, state: State, columns: readonly ColumnInput[]): State['before'] {
+  const ready = columns.filter(({ key }) => state.worked.has(key) && !state.behind.has(key));
+  return new Map(
+    ready.map(({ key }) => {
+      const known = state.sums.get(key);
+      const isNew = known?.revision === state.revisions.get(key) && known?.pricing === state.source.pricing;
+      return [key, columnBefore(bench, key, isNew && known ? wholeGross(known.sums) : undefined)];
+    }),
+  );
 }
 
 /**
@@ -182,7 +208,7 @@ function workSlices(state: State, clock: Clock, more: () => boolean, done: () =>
   const { turn } = state;
   const slice = () => {
     if (state.turn !== turn) return;
-    if (moreIn(SLICE_MS, more, clock)) {
+    if (hasMoreAfterSlice(more, clock)) {
       clock.soon(slice);
       return;
     }
@@ -194,13 +220,6 @@ function workSlices(state: State, clock: Clock, more: () => boolean, done: () =>
     done();
   };
   clock.soon(slice);
-}
-
-/** Works for at most `ms`; returns whether work is left. */
-function moreIn(ms: number, more: () => boolean, clock: Clock): boolean {
-  const end = clock.now().getTime() + ms;
-  while (more()) if (clock.now().getTime() >= end) return true;
-  return false;
 }
 
 function sumsOf(bench: Bench, state: State, column: string): Result<KnownSums, OrderFault> {

@@ -65,7 +65,7 @@ describe('the page’s door on a loopback address', () => {
 
     first.child.kill('SIGKILL');
     await heardOf(page, { is: 'away' });
-    expect(await revisionOf(page)).toBe('Loamwright does not answer. Whether this was kept shows when it is back.');
+    expect(await revisionOf(page)).toBe('Loamwright does not answer. Not kept, unless it shows when it is back.');
     await startProgram();
     await heardOf(page, { is: 'back' });
     expect(await revisionOf(page)).toBe(4);
