@@ -4,6 +4,7 @@ import type { PlacedRow } from '#shared-calc/acts/place-list-rows.ts';
 import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
+import { plainOptions } from '#shared-calc/read/read-choice.ts';
 import { emptyChange } from '#shared-calc/records/change.ts';
 import { ok } from '#shared-calc/result.ts';
 import { sayListRowFault } from '#shared-calc/words/say-list-fault.ts';
@@ -84,7 +85,8 @@ function goodsColumn(context: BookContext): Column {
       return nameOf(row) || (row.suggested && row.choice?.act !== 'leave' ? `${goodsName(row.suggested)}?` : '');
     },
     entry: nameOf,
-    options: [...names.values()],
+    options: goodsOf(context).map(({ id, label }) => ({ value: id, label })),
+    coded: true,
     flag: (row) => {
       if (row.placed || row.choice?.act || nameOf(row) !== '') return undefined;
       return row.suggested ? suggestedFlag : unknownFlag;
@@ -104,7 +106,7 @@ function actColumn(context: BookContext): Column {
     width: 6.5,
     show,
     entry: (row) => (row.placed || row.choice?.act === 'leave' ? show(row) : ''),
-    options: rowActs,
+    options: plainOptions(rowActs),
     ...written('act', context),
   };
 }
