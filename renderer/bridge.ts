@@ -6,6 +6,7 @@ import { News } from '#shared-calc/contract/news.ts';
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
 import { failed } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
+import { forgetSession, sessionHeaders } from './session-secret.ts';
 import { listenTogether } from './shared-news.ts';
 
 declare global {
@@ -50,7 +51,7 @@ export function openBridge(page: Window): Bridge {
 }
 
 const noAnswer: Refusal = {
-  says: 'Loamwright does not answer. Whether this was kept shows when it is back.',
+  says: 'Loamwright does not answer. Not kept, unless it shows when it is back.',
   readAgain: true,
 };
 
@@ -66,11 +67,13 @@ const CALL_MS = 30_000;
 
 const loopbackCarrier: Carrier = {
   send: async (channel, input) => {
-    const headers = { 'content-type': 'application/json' };
+    const session = sessionHeaders();
+    const headers = { ...session, 'content-type': 'application/json' };
     const body = JSON.stringify(input);
     const signal = AbortSignal.timeout(CALL_MS);
     const answer = await fetch(`/call/${channel}`, { method: 'POST', headers, body, signal });
     const text = await answer.text();
+    if (answer.status === 403) forgetSession(session);
     const data: unknown = answer.ok ? JSON.parse(text) : { ok: false, fault: refusalOf(answer.status, text) };
     return data;
   },

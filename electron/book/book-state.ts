@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { GoneHow, StorageFault } from '#shared-calc/records/book-fault.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { AlteredRow } from './checksums.ts';
 import type { FilePlace } from './file-place.ts';
 import { foldHistory, type History, noHistory } from './history.ts';
 import { type Journal, openJournal } from './journal.ts';
@@ -14,6 +15,8 @@ import { changeWriter } from './write-change.ts';
 export interface Present {
   readonly records: Records;
   readonly revision: number;
+  /** Records that the file did not give as they were last written; said when the book is opened. */
+  readonly altered: readonly AlteredRow[];
 }
 
 /** The file behind a book and the cached state. */
@@ -83,5 +86,5 @@ function readPresent(
   const version = dataVersion();
   const records = readRecords(db);
   if (!records.ok) return failed({ kind: 'damaged', damage: { what: 'records', records: records.fault } });
-  return ok({ records: records.value, revision, dataVersion: version });
+  return ok({ ...records.value, revision, dataVersion: version });
 }

@@ -3,6 +3,7 @@ import type { Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { BookReport } from './check-book.ts';
+import type { AlteredRow } from './checksums.ts';
 import type { JournalEntry, Step } from './history.ts';
 import type { OpeningNote } from './open-options.ts';
 import type { QuoteNumber } from './quote-numbers.ts';
@@ -36,6 +37,10 @@ export interface Book {
     path: string,
     options?: { readonly replace?: boolean },
   ) => Result<{ readonly path: string }, BookFault>;
+  /** Looks through the history that opening does not read, a slice at a time; gives what is altered in it. */
+  readonly checkHistory: () => Iterator<undefined, readonly AlteredRow[]>;
+  /** Takes the book as it stands in the file, although checksums or journal say otherwise. */
+  readonly accept: () => Result<Step, EditFault>;
   /** What restoring this backup would change. */
   readonly previewRestore: (backup: string) => Result<RestorePreview, BookFault>;
   /** Restores the backup's records as one edit, which can be undone. Quotes issued since then stay. */

@@ -4,8 +4,9 @@ import { z } from 'zod';
 import type { BadRecord, EditFault } from '#shared-calc/records/book-fault.ts';
 import { allKinds, mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { findLooseReference } from '#shared-calc/records/references.ts';
+import { type AlteredRow, findAltered } from './checksums.ts';
 import { verifyIssued } from './issued.ts';
-import { openJournal } from './journal.ts';
+import { findJournalGap, openJournal } from './journal.ts';
 import { openQuoteNumbers } from './quote-numbers.ts';
 import { readRecords } from './read-records.ts';
 import { type JournalFinding, replayBack } from './replay-back.ts';
@@ -19,6 +20,7 @@ export type Finding =
   | { readonly kind: 'loose-row'; readonly table: string; readonly parent: string }
   | { readonly kind: 'issued-altered'; readonly id: string; readonly number: string; readonly revision: string }
   | { readonly kind: 'number-not-noted'; readonly id: string; readonly number: string; readonly revision: string }
+  | { readonly kind: 'row-altered'; readonly row: AlteredRow }
   | { readonly kind: 'journal-gap'; readonly rows: number; readonly revision: number }
   | JournalFinding;
 
@@ -41,8 +43,9 @@ function report(db: Database.Database): BookReport {
   const records = readRecords(db);
   const findings = [
     ...checkFile(db),
+    ...findAltered(db).map((row): Finding => ({ kind: 'row-altered', row })),
     ...checkJournalRows(db),
-    ...(records.ok ? checkRecords(db, records.value) : checkRows(db, records.fault)),
+    ...(records.ok ? checkRecords(db, records.value.records) : checkRows(db, records.fault)),
   ];
   return {
     sound: findings.length === 0,
@@ -76,11 +79,9 @@ function checkRows(db: Database.Database, bad: readonly BadRecord[]): readonly F
   ];
 }
 
-/** Revisions start at 1 and have no gap. */
 function checkJournalRows(db: Database.Database): readonly Finding[] {
-  const revision = openJournal(db).revision();
-  const rows = z.int().parse(db.prepare('SELECT count(*) FROM journal WHERE revision > 0').pluck().get());
-  return rows === revision ? [] : [{ kind: 'journal-gap', rows, revision }];
+  const gap = findJournalGap(db);
+  return gap ? [{ kind: 'journal-gap', ...gap }] : [];
 }
 
 function checkRecords(db: Database.Database, records: Records): readonly Finding[] {

@@ -1,9 +1,10 @@
 import { isUnsent } from '#shared-calc/jobs/issue-quote.ts';
 import type { EditFault } from '#shared-calc/records/book-fault.ts';
-import { type Change, invertChange, isEmptyChange } from '#shared-calc/records/change.ts';
+import { type Change, emptyChange, invertChange, isEmptyChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { BookState, Present } from './book-state.ts';
+import { sumAll } from './checksums.ts';
 import { checkChange } from './check-change.ts';
 import { issuedIn } from './check-issued.ts';
 import type { JournalKind, Step } from './history.ts';
@@ -17,6 +18,8 @@ export interface Edits {
   readonly apply: (change: Change, onRevision: number) => Result<Step, EditFault>;
   /** An edit computed from the current book, inside the transaction. */
   readonly applyTo: (work: (records: Records) => Change) => Result<Step, EditFault>;
+  /** Takes the book as it stands in the file: sums it anew, and lets the journal count from here. */
+  readonly accept: () => Result<Step, EditFault>;
   readonly undo: (onRevision?: number) => Result<Step | 'nothing', EditFault>;
   readonly redo: (onRevision?: number) => Result<Step | 'nothing', EditFault>;
 }
@@ -33,6 +36,7 @@ export function editsOf(state: BookState, now: () => string): Edits {
     begin: (change) => edit<never>(state, now, () => ok({ kind: 'begin', change })),
     apply: (change, onRevision) => edit<never>(state, now, (present) => wantEdit(present, change, onRevision)),
     applyTo: (work) => edit<never>(state, now, ({ records }) => ok({ kind: 'do', change: work(records) })),
+    accept: () => edit<never>(state, now, () => ok({ kind: 'accept', change: emptyChange('taken as it stands') })),
     undo: (onRevision) => edit(state, now, (present) => wantUndo(state, present, onRevision)),
     redo: (onRevision) => edit(state, now, (present) => wantRedo(state, present, onRevision)),
   };
@@ -67,15 +71,19 @@ function write(state: BookState, present: Present, { kind, change }: Wanted, at:
   const checked = checkChange(present.records, change, state.numbers);
   if (!checked.ok) return checked;
   if (kind === 'do' && isEmptyChange(checked.value.change)) return ok(present);
-  const issued = issuedIn(checked.value.change);
   const revision = present.revision + 1;
   state.write(checked.value.change);
-  for (const quote of issued) state.numbers.use(quote);
-  const isOrdered = checked.value.change.added.some((each) => each.kind === 'order');
-  const isSent = isOrdered || issued.some((quote) => !isUnsent(quote));
-  const lasting = kind === 'begin' || (kind === 'do' && isSent);
+  for (const quote of issuedIn(checked.value.change)) state.numbers.use(quote);
+  const lasting = isLasting({ kind, change: checked.value.change });
   state.journal.append({ revision, at, kind, lasting, change: checked.value.change });
-  return ok({ records: checked.value.records, revision });
+  if (kind === 'accept') sumAll(state.db);
+  return ok({ records: checked.value.records, revision, altered: kind === 'accept' ? [] : present.altered });
+}
+
+/** Whether undo stops here: at what went out of the house, and where the journal begins to count. */
+function isLasting({ kind, change }: Wanted): boolean {
+  if (kind !== 'do') return kind === 'begin' || kind === 'accept';
+  return change.added.some((each) => each.kind === 'order') || issuedIn(change).some((quote) => !isUnsent(quote));
 }
 
 function wantEdit({ revision }: Present, change: Change, onRevision: number): Result<Wanted, EditFault> {

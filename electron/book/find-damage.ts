@@ -4,13 +4,13 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { z } from 'zod';
 import type { Damage } from '#shared-calc/records/book-fault.ts';
+import { findJournalGap } from './journal.ts';
 import { guard, lockWaitMs } from './connection.ts';
 import type { Migration } from './migrations/migration.ts';
 import { storageFaultOf } from './storage-fault.ts';
 import { freshSchema, readSchema, schemaDifferences } from './schema.ts';
 
 const tellAtMost = 5;
-const Rows = z.object({ rows: z.int(), last: z.int().nullable() });
 
 /**
  * Looks for damage in a file with a valid header. Does not change the file or the files next to it. A log that is left
@@ -75,10 +75,8 @@ function judge(
 
 /** A file with the log of another is often sound page by page, but not in its journal. */
 function gapIn(db: Database.Database): Damage | undefined {
-  const { rows, last } = Rows.parse(
-    db.prepare('SELECT count(*) AS rows, max(revision) AS last FROM journal WHERE revision > 0').get(),
-  );
-  return rows === (last ?? 0) ? undefined : { what: 'journal', revision: last ?? 0 };
+  const gap = findJournalGap(db);
+  return gap && { what: 'journal', revision: gap.revision };
 }
 
 function wrongTables(db: Database.Database, migrations: readonly Migration[]): Damage | undefined {

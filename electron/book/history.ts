@@ -6,13 +6,17 @@ export interface Step {
   readonly label: string;
 }
 
-export const journalKinds = ['begin', 'migrate', 'do', 'undo', 'redo'] as const;
+/**
+ * `squash` stands for all edits before it that are no longer kept, `accept` for a book that was taken as it stood
+ * although its journal or its checksums said otherwise.
+ */
+export const journalKinds = ['begin', 'migrate', 'squash', 'accept', 'do', 'undo', 'redo'] as const;
 export type JournalKind = (typeof journalKinds)[number];
 
 /** A row of the journal without what it changed. */
 export interface JournalStep extends Step {
   readonly kind: JournalKind;
-  /** Cannot be undone: an issue, the first records, a migration. */
+  /** Cannot be undone: an issue, the first records, a migration, the last of the squashed edits. */
   readonly lasting: boolean;
 }
 

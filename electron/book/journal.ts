@@ -4,6 +4,7 @@ import type { StorageFault } from '#shared-calc/records/book-fault.ts';
 import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { rowSummer } from './checksums.ts';
 import { type JournalEntry, type JournalKind, journalKinds, type JournalStep } from './history.ts';
 import { parseJson } from './parse-json.ts';
 
@@ -27,6 +28,7 @@ export interface Journal {
   readonly change: (revision: number) => Result<Change, StorageFault>;
   /** The rows after a revision, starting at the last row that cannot be undone: earlier rows do not matter for undo. */
   readonly stepsAfter: (revision: number) => readonly JournalStep[];
+  readonly allStepsAfter: (revision: number) => readonly JournalStep[];
   readonly entriesAfter: (revision: number) => Result<readonly JournalEntry[], StorageFault>;
 }
 
@@ -36,18 +38,35 @@ export function openJournal(db: Database.Database): Journal {
   const add = db.prepare(insert);
   const one = db.prepare(`${select} WHERE revision = ?`).raw();
   const after = db.prepare(`${select} WHERE revision > ? ORDER BY revision`).raw();
+  const sum = rowSummer(db, 'journal');
   const changeOf = db.prepare('SELECT change FROM journal WHERE revision = ?').pluck();
   const change = (revision: number) => parseChange(revision, changeOf.get(revision));
   return {
     revision: () => Last.parse(last.get()) ?? 0,
     append: ({ revision, at, kind, lasting, change: made }) => {
       add.run(revision, at, kind, Number(lasting), made.label, JSON.stringify(made));
+      sum(String(revision));
     },
     step: (revision) => [one.get(revision)].filter((row) => row !== undefined).map(parseStep)[0],
     change,
     stepsAfter: (revision) => after.all(Math.max(revision, (Last.parse(wall.get()) ?? 0) - 1)).map(parseStep),
+    allStepsAfter: (revision) => after.all(revision).map(parseStep),
     entriesAfter: (revision) => joinEntries(after.all(revision).map(parseStep), change),
   };
+}
+
+const Counted = z.object({ rows: z.int(), last: z.int().nullable(), base: z.int().nullable() });
+
+/** Revisions start at 1, or at the last edit that was squashed or accepted, and have no gap from there on. */
+export function findJournalGap(
+  db: Database.Database,
+): { readonly rows: number; readonly revision: number } | undefined {
+  const base = "SELECT max(revision) FROM journal WHERE kind IN ('squash', 'accept')";
+  const counted = `SELECT count(*) AS rows, max(revision) AS last, (${base}) AS base FROM journal
+    WHERE revision >= ifnull((${base}), 1)`;
+  const { rows, last, base: from } = Counted.parse(db.prepare(counted).get());
+  const revision = last ?? 0;
+  return rows === revision - (from ?? 1) + 1 ? undefined : { rows, revision };
 }
 
 /** Records a migration in the journal: edits made in an older form cannot be undone after it. */

@@ -1,6 +1,7 @@
 import type Database from 'better-sqlite3';
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sumAll } from './checksums.ts';
 import { noteMigration } from './journal.ts';
 import type { Migration, RecipeNote } from './migrations/migration.ts';
 import { isDatabaseError, storageFaultOf } from './storage-fault.ts';
@@ -30,7 +31,10 @@ export function migrate(
     try {
       const taken: StepNotes = {
         day,
-        journal: () => noteMigration(db, migration.name, at),
+        finish: () => {
+          noteMigration(db, migration.name, at);
+          sumAll(db);
+        },
         tell: (note) => notes.push(note),
       };
       withLooseKeys(db, () => take(db, migration, taken));
@@ -50,16 +54,17 @@ export function applyMigrations(db: Database.Database, migrations: readonly Migr
 
 interface StepNotes {
   readonly day: string;
-  readonly journal: () => void;
+  /** Closes the step in the book's own record of itself. */
+  readonly finish: () => void;
   readonly tell: (note: RecipeNote) => void;
 }
 
 /** A new book has no records yet that a step could date or tell of. */
-const noNotes: StepNotes = { day: '', journal: () => undefined, tell: () => undefined };
+const noNotes: StepNotes = { day: '', finish: () => undefined, tell: () => undefined };
 
 function take(db: Database.Database, migration: Migration, notes: StepNotes): void {
   migration.up(db, notes.tell, notes.day);
-  notes.journal();
+  notes.finish();
   db.pragma(`user_version = ${migration.version}`);
   const loose = db.pragma('foreign_key_check');
   if (Array.isArray(loose) && loose.length > 0) throw new Error(`${migration.name} leaves loose references`);

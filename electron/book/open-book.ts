@@ -4,11 +4,14 @@ import { backUpForDay, lacksBackup, writeSnapshot } from './backups.ts';
 import type { BookState, Present } from './book-state.ts';
 import type { Book } from './book.ts';
 import { checkBook } from './check-book.ts';
+import { findAlteredHistory } from './checksums.ts';
 import { editsOf } from './edit.ts';
 import { verifyIssued } from './issued.ts';
 import { clock, openFile, type OpenFile } from './open-file.ts';
 import type { OpeningNote, OpenOptions } from './open-options.ts';
 import { closeFile, putBack, settleLog } from './put-back.ts';
+import { squashJournal } from './squash-journal.ts';
+import { addDays } from '#shared-calc/calendar/day.ts';
 import { previewOf, readBackup, restoreChange } from './restore.ts';
 import { storing } from './storage-fault.ts';
 import { syncFolderOf } from './sync-folder.ts';
@@ -50,8 +53,13 @@ function bookOf(file: OpenFile, options: OpenOptions): Book {
     },
     restore: (backup, label) => {
       const records = readBackup(backup, options);
-      return records.ok ? edits.applyTo((now) => restoreChange(label, now, records.value).change) : records;
+      if (!records.ok) return records;
+      // The journal cannot lead to what was altered; it counts from here.
+      const accepted = present().altered.length > 0 ? edits.accept() : ok(undefined);
+      return accepted.ok ? edits.applyTo((now) => restoreChange(label, now, records.value).change) : accepted;
     },
+    accept: edits.accept,
+    checkHistory: () => findAlteredHistory(db),
     check: () => storing(() => ok(checkBook(db))),
     gone: state.gone,
     putBack: () => putBack(file, options.today),
@@ -68,16 +76,20 @@ function presentOf(state: BookState): Present {
 }
 
 function openingNotes(
-  { connection, path }: OpenFile,
-  { records }: Present,
+  { connection, path, state, place }: OpenFile,
+  { records, altered }: Present,
   options: OpenOptions,
 ): readonly OpeningNote[] {
   const backup = options.backups === false ? undefined : dailyBackup(connection.db, path, options.today);
-  const altered = verifyIssued(records).flatMap(({ id, holds }) => (holds ? [] : [id]));
+  const issued = verifyIssued(records).flatMap(({ id, holds }) => (holds ? [] : [id]));
+  const rows = altered.filter(({ table, key }) => table !== 'issued_quote' || !issued.includes(key));
   const folder = syncFolderOf(path);
+  // Once a day, and only over a backup that still has what goes.
+  if (backup?.kind === 'backed-up' && squashJournal(state, addDays(options.today, -366)) > 0) place.note();
   return [
     ...(backup ? [backup] : []),
-    ...(altered.length > 0 ? [{ kind: 'issued-altered', quotes: altered } as const] : []),
+    ...(rows.length > 0 ? [{ kind: 'altered', rows } as const] : []),
+    ...(issued.length > 0 ? [{ kind: 'issued-altered', quotes: issued } as const] : []),
     ...(folder ? [{ kind: 'sync-folder', folder } as const] : []),
   ];
 }

@@ -5,6 +5,7 @@ import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { backUpBeforeMigration } from './backups.ts';
 import { bookState, type BookState, dataVersionOf } from './book-state.ts';
+import { findAltered } from './checksums.ts';
 import { connect, type Connection, isOpenHere } from './connection.ts';
 import { filePlace, type FilePlace } from './file-place.ts';
 import { findDamage } from './find-damage.ts';
@@ -117,6 +118,9 @@ function bringForward({ db }: Connection, path: string, options: Prepared): Resu
   const from = found.value.version;
   const due = options.migrations.slice(from);
   if (due.length === 0) return ok([]);
+  // A step sums all rows anew, so what is altered is found before it.
+  const rows = findAltered(db);
+  const altered: readonly OpeningNote[] = rows.length > 0 ? [{ kind: 'altered', rows }] : [];
   const backup =
     options.backups === false ? ok(undefined) : backUpBeforeMigration(db, path, { day: options.today, version: from });
   if (!backup.ok) return backup;
@@ -124,7 +128,7 @@ function bringForward({ db }: Connection, path: string, options: Prepared): Resu
   if (!moved.ok) return moved;
   const backedUp: readonly OpeningNote[] =
     backup.value === undefined ? [] : [{ kind: 'backed-up', file: backup.value }];
-  return ok([...backedUp, { kind: 'migrated', from, to: options.migrations.length }, ...moved.value]);
+  return ok([...altered, ...backedUp, { kind: 'migrated', from, to: options.migrations.length }, ...moved.value]);
 }
 
 /** The current time, to the second or better, in UTC. */

@@ -1,4 +1,5 @@
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
+import type { AlteredRow } from './checksums.ts';
 import type { Migration, RecipeNote } from './migrations/migration.ts';
 import type { SyncFolder } from './sync-folder.ts';
 
@@ -16,6 +17,8 @@ export interface OpenOptions {
 /** What the user should know after a book has been opened. */
 export type OpeningNote =
   | { readonly kind: 'backed-up'; readonly file: string }
+  /** These rows of the file are not as they were last written. */
+  | { readonly kind: 'altered'; readonly rows: readonly AlteredRow[] }
   /** The day's backup was not made: `book check` finds something wrong. */
   | { readonly kind: 'backup-unsound'; readonly findings: number }
   /** The log beside the file belonged to another one; its edits are not in the book. */

@@ -2,6 +2,7 @@ import type Database from 'better-sqlite3';
 import { z } from 'zod';
 import { isUnsent } from '#shared-calc/jobs/issue-quote.ts';
 import type { IssuedQuote } from '#shared-calc/records/records.ts';
+import { rowSummer } from './checksums.ts';
 
 const Text = z.string();
 
@@ -22,12 +23,15 @@ export interface QuoteNumbers {
 export function openQuoteNumbers(db: Database.Database): QuoteNumbers {
   const hash = db.prepare('SELECT sha256 FROM quote_number WHERE number = ? AND revision = ?').pluck();
   const add = db.prepare('INSERT OR IGNORE INTO quote_number (number, revision, sha256) VALUES (?, ?, ?)');
+  const sum = rowSummer(db, 'quote_number');
   const numbers = db.prepare('SELECT DISTINCT number FROM quote_number').pluck();
   const revisions = db.prepare('SELECT revision FROM quote_number WHERE number = ?').pluck();
   return {
     usedBy: ({ number, revision }) => Text.optional().parse(hash.get(number, revision)),
     use: ({ number, revision, sha256 }) => {
-      if (!isUnsent({ number })) add.run(number, revision, sha256);
+      if (isUnsent({ number })) return;
+      add.run(number, revision, sha256);
+      sum(`${number} ${revision}`);
     },
     next: (number) =>
       number === undefined

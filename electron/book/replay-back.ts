@@ -2,6 +2,7 @@ import type { RecordName } from '#shared-calc/records/book-fault.ts';
 import { type Change, invertChange } from '#shared-calc/records/change.ts';
 import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
+import type { JournalKind } from './history.ts';
 import type { Journal } from './journal.ts';
 
 export type JournalFinding =
@@ -9,18 +10,21 @@ export type JournalFinding =
   | { readonly kind: 'journal-differs'; readonly record: RecordName; readonly revision: number }
   | { readonly kind: 'journal-unreadable'; readonly revision: number };
 
+const walls: readonly JournalKind[] = ['migrate', 'squash', 'accept'];
+
 type State = ReadonlyMap<RecordKind, Map<string, unknown>>;
 
 /**
  * Reverts the journal step by step from the current records: each row must leave what the next one found, and before
- * the first row there must be nothing. Stops at the last migration, because older records had another form.
+ * the first row there must be nothing. Stops at the last migration, because older records had another form,
+ * and where the journal was squashed or accepted.
  */
 export function replayBack(journal: Journal, records: Records): readonly JournalFinding[] {
   const state: State = new Map(allKinds.map((kind) => [kind, new Map<string, unknown>(records[kind])]));
   for (let revision = journal.revision(); revision > 0; revision -= 1) {
     const step = journal.step(revision);
     // A missing row is reported as a gap.
-    if (!step || step.kind === 'migrate') return [];
+    if (!step || walls.includes(step.kind)) return [];
     const change = journal.change(revision);
     if (!change.ok) return [{ kind: 'journal-unreadable', revision }];
     const differing = findDiffering(state, change.value);

@@ -1,6 +1,7 @@
 import type Database from 'better-sqlite3';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
+import { rowSummer } from './checksums.ts';
 import { toRow } from './row.ts';
 import { columnsOf, sqlName } from './tables.ts';
 
@@ -8,9 +9,10 @@ interface Statements {
   readonly add: Database.Statement;
   readonly update: Database.Statement;
   readonly remove: Database.Statement;
+  readonly sum: (id: string) => void;
 }
 
-/** Writes the rows of a change. Call it inside a transaction, after the change is checked against the file. */
+/** Writes the rows of a change, with their checksums. Call it inside a transaction, after the change is checked against the file. */
 export function changeWriter(db: Database.Database): (change: Change) => void {
   const prepared = new Map<RecordKind, Statements>();
   const of = (kind: RecordKind) => {
@@ -19,9 +21,15 @@ export function changeWriter(db: Database.Database): (change: Change) => void {
     return statements;
   };
   return (change) => {
-    for (const { kind, record } of change.removed) expectOne(of(kind).remove.run(record.id));
-    for (const { kind, to } of change.updated) expectOne(of(kind).update.run(...toRow(kind, to), to.id));
-    for (const { kind, record } of change.added) expectOne(of(kind).add.run(...toRow(kind, record)));
+    const write = (kind: RecordKind, id: string, run: (statements: Statements) => Database.RunResult) => {
+      const statements = of(kind);
+      expectOne(run(statements));
+      statements.sum(id);
+    };
+    for (const { kind, record } of change.removed) write(kind, record.id, ({ remove }) => remove.run(record.id));
+    for (const { kind, to } of change.updated)
+      write(kind, to.id, ({ update }) => update.run(...toRow(kind, to), to.id));
+    for (const { kind, record } of change.added) write(kind, record.id, ({ add }) => add.run(...toRow(kind, record)));
   };
 }
 
@@ -33,6 +41,7 @@ function prepare(db: Database.Database, kind: RecordKind): Statements {
     add: db.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${columns.map(() => '?').join(', ')})`),
     update: db.prepare(`UPDATE ${table} SET ${columns.map((column) => `${column} = ?`).join(', ')} WHERE id = ?`),
     remove: db.prepare(`DELETE FROM ${table} WHERE id = ?`),
+    sum: rowSummer(db, sqlName(kind)),
   };
 }
 

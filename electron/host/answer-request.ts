@@ -9,13 +9,15 @@ import { pipeline } from 'node:stream';
 
 import type { BookFiles } from '#electron/service/book-files.ts';
 import { isChannel } from '#shared-calc/contract/channel-names.ts';
+import { entryPath } from '#shared-calc/contract/entry.ts';
 
 import { guardHeaders } from './content-policy.ts';
+import { entryAnswer } from './entry-page.ts';
 import type { EventStream } from './event-stream.ts';
-import { judgeRequest } from './judge-request.ts';
+import { judgeEntry, judgeRequest } from './judge-request.ts';
 import type { RequestHead } from './judge-request.ts';
 import { readPageFile } from './page-files.ts';
-import { readBody } from './read-body.ts';
+import { readBody, readForm, type BodyFault } from './read-body.ts';
 import { writeBody } from './write-body.ts';
 import type { Sessions } from './sessions.ts';
 
@@ -27,12 +29,15 @@ export interface Served {
   readonly files: BookFiles;
   /** The state of the book, for a page that has just connected. */
   readonly now: () => News;
+  /** Somebody has come with a link that lets nobody in any longer. */
+  readonly onOldKey: (newLink: string) => void;
   readonly log: (text: string) => void;
 }
 
 export interface Standing extends Served {
   readonly address: string;
   readonly sessions: Sessions;
+  readonly newLink: () => string;
   readonly events: EventStream;
 }
 
@@ -40,22 +45,31 @@ const callPath = '/call/';
 /** A copy of the open book, and the way in for one that a browser sends. */
 const copyPath = '/copy';
 const takeInPath = '/book';
+const eventsPath = '/events';
 const noSession = 'Open the link that Loamwright wrote when it was started. A link lets one browser in, once.';
+const oldKey =
+  'This link has let a browser in, or is older than a minute. Loamwright has written a new one where it was started.';
 
-/** Answers one request: checks its origin, then its session, then its path. */
+/** Answers one request: checks its origin, then its path, then, but for files of the page, its session. */
 export async function answerRequest(
   standing: Standing,
   request: IncomingMessage,
   response: ServerResponse,
 ): Promise<void> {
-  const wrong = judgeRequest(askedBy(request), standing.address);
-  if (wrong !== undefined) return say(response, 403, wrong);
   const { method } = request;
-  const [path = '', query = ''] = (request.url ?? '').split('?', 2);
+  const { path, query } = askedFor(request);
+  const enters = method === 'POST' && path === entryPath;
+  const wrong = (enters ? judgeEntry : judgeRequest)(askedBy(request), standing.address);
+  if (wrong !== undefined) return say(response, 403, wrong);
+  if (enters) return letIn(standing, request, response);
   if (method === 'POST') return answerPost(standing, request, response, { path, query });
   if (method !== 'GET' && method !== 'HEAD') return say(response, 405, 'This cannot be done here.');
-  const key = keyOf(path, query);
-  return key === null ? show(standing, path, request, response) : letIn(standing, request, response, key);
+  return show(standing, path, request, response);
+}
+
+function askedFor({ url = '' }: IncomingMessage): { readonly path: string; readonly query: string } {
+  const [path = '', query = ''] = url.split('?', 2);
+  return { path, query };
 }
 
 function answerPost(
@@ -64,13 +78,14 @@ function answerPost(
   response: ServerResponse,
   { path, query }: { readonly path: string; readonly query: string },
 ): Promise<void> | void {
+  if (!isIn(standing, request)) return say(response, 403, noSession);
   if (path.startsWith(callPath)) return answerCall(standing, request, response);
   if (path === takeInPath) return takeBookIn(standing, request, response, query);
   return say(response, 405, 'This cannot be done here.');
 }
 
-function keyOf(path: string, query: string): string | null {
-  return path === '/' ? new URLSearchParams(query).get('key') : null;
+function isIn({ sessions }: Standing, { headers }: IncomingMessage): boolean {
+  return sessions.isIn(headers.authorization);
 }
 
 function askedBy({ headers, method = '' }: IncomingMessage): RequestHead {
@@ -78,33 +93,35 @@ function askedBy({ headers, method = '' }: IncomingMessage): RequestHead {
   return { method, host: headers.host, origin: headers.origin, site: typeof site === 'string' ? site : undefined };
 }
 
+/** The files of the page hold nothing of the book, and a browser that loads them cannot say who it is. */
 function show(standing: Standing, path: string, request: IncomingMessage, response: ServerResponse): void {
-  const { sessions, page } = standing;
-  if (!sessions.isIn(request.headers.cookie)) return say(response, 403, noSession);
-  if (path === '/events' && request.method === 'GET') return listen(standing, response);
-  if (path === copyPath && request.method === 'GET') return sendCopy(standing, response);
-  const file = readPageFile(page, path);
+  const [listens, copies] = [path === eventsPath, path === copyPath];
+  if (listens || copies) {
+    if (!isIn(standing, request)) return say(response, 403, noSession);
+    if (request.method === 'GET') return listens ? listen(standing, response) : sendCopy(standing, response);
+  }
+  const file = readPageFile(standing.page, path);
   response.writeHead(file.status, file.headers).end(request.method === 'HEAD' ? undefined : file.body);
 }
 
-/** Redirects to a link without the key, so that the key is not stored in the browser history. */
-function letIn({ sessions }: Standing, request: IncomingMessage, response: ServerResponse, key: string): void {
-  const isTaken = sessions.takeKey(key);
-  if (!isTaken && !sessions.isIn(request.headers.cookie)) return say(response, 403, noSession);
-  const cookie = isTaken ? { 'set-cookie': sessions.cookie } : {};
-  response.writeHead(303, { ...guardHeaders, ...cookie, location: '/', 'cache-control': 'no-store' }).end();
+/** The page posts the key of its link and gets the secret; the file that opens a browser gets a page that stores it. */
+async function letIn(standing: Standing, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  const { sessions, address, newLink, onOldKey } = standing;
+  const form = await readForm(request);
+  if (!form.ok) return sayAndClose(response, form.fault);
+  const state = sessions.takeKey(form.value.get('key') ?? '');
+  if (state === 'old') onOldKey(newLink());
+  if (state !== 'taken') return say(response, 403, state === 'old' ? oldKey : noSession);
+  if (request.headers.origin === address) return say(response, 200, sessions.secret);
+  const { headers, body } = entryAnswer(sessions.secret);
+  response.writeHead(200, headers).end(body);
 }
 
 async function answerCall(standing: Standing, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  if (!standing.sessions.isIn(request.headers.cookie)) return say(response, 403, noSession);
   const channel = request.url?.slice(callPath.length) ?? '';
   if (!isChannel(channel)) return say(response, 404, 'There is no such channel.');
   const body = await readBody(request);
-  if (!body.ok) {
-    // The unread rest of the request must not be parsed as the next request.
-    response.setHeader('connection', 'close');
-    return say(response, body.fault.status, body.fault.says);
-  }
+  if (!body.ok) return sayAndClose(response, body.fault);
   answerJson(response, standing.call(channel, body.value));
 }
 
@@ -134,24 +151,26 @@ function sendCopy({ files, log }: Standing, response: ServerResponse): void {
 }
 
 async function takeBookIn(
-  { sessions, files }: Standing,
+  { files }: Standing,
   request: IncomingMessage,
   response: ServerResponse,
   query: string,
 ): Promise<void> {
-  if (!sessions.isIn(request.headers.cookie)) return say(response, 403, noSession);
   const part = files.partPath();
   const written = await writeBody(request, part);
-  if (!written.ok) {
-    response.setHeader('connection', 'close');
-    return say(response, written.fault.status, written.fault.says);
-  }
+  if (!written.ok) return sayAndClose(response, written.fault);
   const name = new URLSearchParams(query).get('name') ?? '';
   answerJson(response, files.takeIn(part, name));
 }
 
 function listen({ events, now }: Standing, response: ServerResponse): void {
   if (!events.add(response, now())) say(response, 503, 'Too many pages are open.');
+}
+
+/** Refuses a body that was not read to its end: the rest must not be parsed as the next request. */
+function sayAndClose(response: ServerResponse, { status, says }: BodyFault): void {
+  response.setHeader('connection', 'close');
+  say(response, status, says);
 }
 
 function say(response: ServerResponse, status: number, says: string): void {

@@ -31,5 +31,8 @@ export const guardHeaders: Readonly<Record<string, string>> = {
   'referrer-policy': 'no-referrer',
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
+  'cross-origin-embedder-policy': 'require-corp',
   'x-frame-options': 'DENY',
+  'permissions-policy':
+    'camera=(), microphone=(), geolocation=(), display-capture=(), payment=(), usb=(), serial=(), hid=()',
 };

@@ -5,7 +5,7 @@ import type { News } from '#shared-calc/contract/news.ts';
 import { guardHeaders } from './content-policy.ts';
 
 /** Interval of a comment on the stream, so that a page notices soon when the service is gone. */
-const beatEveryMs = 15_000;
+const beatEveryMs = 5_000;
 /** More pages than anybody has open at once. */
 const mostListeners = 100;
 
@@ -27,7 +27,7 @@ export function openEventStream(): EventStream {
     add: (response, first) => {
       if (listeners.size >= mostListeners) return false;
       response.writeHead(200, { ...guardHeaders, 'content-type': 'text/event-stream', 'cache-control': 'no-store' });
-      response.write(`retry: 1000\n${lineOf(first)}`);
+      response.write(lineOf(first));
       listeners.add(response);
       response.on('close', () => listeners.delete(response));
       return true;

@@ -7,12 +7,12 @@ import type { Result } from '#shared-calc/result.ts';
 
 import { answerRequest, type Served } from './answer-request.ts';
 import { openEventStream } from './event-stream.ts';
-import { newSecret, openSessions } from './sessions.ts';
+import { newSecret, openSessions, type Sessions } from './sessions.ts';
 
 export interface Place {
   /** Any free port by default. */
   readonly port?: number | undefined;
-  /** The secret of an earlier run, so that browsers with a session stay logged in. */
+  /** The secret of an earlier run, so that pages with a session stay logged in. */
   readonly secret?: string | undefined;
 }
 
@@ -21,8 +21,9 @@ export interface Host {
   readonly address: string;
   readonly port: number;
   readonly secret: string;
-  /** A link that logs one browser in, once. */
+  /** A link that lets one browser in, once, within a minute. */
   readonly newLink: () => string;
+  readonly newKey: Sessions['newKey'];
   readonly tell: (news: News) => void;
   readonly close: () => Promise<void>;
 }
@@ -37,9 +38,10 @@ export async function openHost(served: Served, place: Place = {}): Promise<Resul
     return port;
   }
   const address = `http://127.0.0.1:${port.value}`;
-  const sessions = openSessions(port.value, place.secret ?? newSecret());
+  const sessions = openSessions(place.secret ?? newSecret());
+  const newLink = () => `${address}/?key=${sessions.newKey()}`;
   server.on('request', (request, response) => {
-    answerRequest({ ...served, address, sessions, events }, request, response).catch((error: unknown) => {
+    answerRequest({ ...served, address, sessions, newLink, events }, request, response).catch((error: unknown) => {
       served.log(`a request could not be answered: ${String(error)}`);
       response.destroy();
     });
@@ -48,10 +50,12 @@ export async function openHost(served: Served, place: Place = {}): Promise<Resul
     address,
     port: port.value,
     secret: sessions.secret,
-    newLink: () => `${address}/?key=${sessions.newKey()}`,
+    newLink,
+    newKey: sessions.newKey,
     tell: events.tell,
     close: async () => {
       events.close();
+      sessions.close();
       await close(server);
     },
   });

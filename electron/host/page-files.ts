@@ -60,8 +60,12 @@ export function findPageFile(folder: string, path: string): string | undefined {
   return isWithin(realpathSync(folder), real) ? real : undefined;
 }
 
+/** Longer than the path of any file of the page, and short enough for every file system. */
+const longestPath = 500;
+
 /** Decodes a path. Refuses characters that some file system reads as a separator or a drive. */
 function decodePath(path: string): string | undefined {
+  if (path.length > longestPath) return undefined;
   try {
     const decoded = decodeURIComponent(path);
     return decoded.startsWith('/') && !/[\\:\0]/.test(decoded) ? decoded : undefined;

@@ -11,20 +11,39 @@ export interface BodyFault {
   readonly says: string;
 }
 
+/** A key and its name. */
+const largestForm = 1024;
+
 /** Parses the JSON of a call. A body that is too large is not read to its end. */
 export async function readBody(request: IncomingMessage): Promise<Result<unknown, BodyFault>> {
-  const [kind = ''] = (request.headers['content-type'] ?? '').split(';');
-  if (kind.trim().toLowerCase() !== 'application/json') return failed({ status: 415, says: 'A call is JSON.' });
-  if (Number(request.headers['content-length'] ?? 0) > largestBody) return tooLarge;
+  if (typeOf(request) !== 'application/json') return failed({ status: 415, says: 'A call is JSON.' });
+  const body = await readBytes(request, largestBody);
+  return body.ok ? parseBody(body.value) : body;
+}
+
+/** Reads a form of a page. */
+export async function readForm(request: IncomingMessage): Promise<Result<URLSearchParams, BodyFault>> {
+  if (typeOf(request) !== 'application/x-www-form-urlencoded') return failed({ status: 415, says: 'A key is a form.' });
+  const body = await readBytes(request, largestForm);
+  return body.ok ? ok(new URLSearchParams(body.value.toString('utf8'))) : body;
+}
+
+function typeOf({ headers }: IncomingMessage): string {
+  const [kind = ''] = (headers['content-type'] ?? '').split(';');
+  return kind.trim().toLowerCase();
+}
+
+async function readBytes(request: IncomingMessage, most: number): Promise<Result<Buffer, BodyFault>> {
+  if (Number(request.headers['content-length'] ?? 0) > most) return tooLarge;
   const parts: Buffer[] = [];
   let length = 0;
   for await (const part of request) {
     if (!Buffer.isBuffer(part)) continue;
     length += part.length;
-    if (length > largestBody) return tooLarge;
+    if (length > most) return tooLarge;
     parts.push(part);
   }
-  return parseBody(Buffer.concat(parts));
+  return ok(Buffer.concat(parts));
 }
 
 const tooLarge: Result<never, BodyFault> = failed({ status: 413, says: 'This is too much for one edit.' });

@@ -15,12 +15,13 @@ export interface ServeOptions extends Omit<ServiceOptions, 'onNews'> {
   readonly port?: number | undefined;
   /** File that stores port and secret, for the pages of a run that was killed. */
   readonly lastPlaceFile: string;
+  /** Somebody has come with a link that lets nobody in any longer: here is a new one for the person who started this. */
+  readonly onOldKey?: (newLink: string) => void;
 }
 
 export type ServeFault = { readonly is: 'no book' | 'no port'; readonly says: string };
 
-export interface ServedBook {
-  readonly newLink: () => string;
+export interface ServedBook extends Pick<Host, 'address' | 'newLink' | 'newKey'> {
   readonly close: () => Promise<void>;
 }
 
@@ -36,10 +37,12 @@ export async function serveBook(options: ServeOptions): Promise<Result<ServedBoo
     return failed({ is: 'no port', says: host.fault });
   }
   hosts.push(host.value);
-  const { port, secret, newLink } = host.value;
+  const { port, secret, address, newLink, newKey } = host.value;
   writeLastPlace(options.lastPlaceFile, { port, secret });
   return ok({
+    address,
     newLink,
+    newKey,
     close: async () => {
       await host.value.close();
       service.value.close();
@@ -48,8 +51,8 @@ export async function serveBook(options: ServeOptions): Promise<Result<ServedBoo
   });
 }
 
-function servedBy({ call, files, now }: Service, { page, log }: ServeOptions): Served {
-  return { page, call, files, now, log };
+function servedBy({ call, files, now }: Service, { page, log, onOldKey = () => undefined }: ServeOptions): Served {
+  return { page, call, files, now, onOldKey, log };
 }
 
 /** The requested port; otherwise the port of a run that was killed, if it is free; otherwise any. */

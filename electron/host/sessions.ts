@@ -1,37 +1,53 @@
 import { randomBytes, timingSafeEqual } from 'node:crypto';
 
-/** Who can use the page: every browser that opened a link from the program; each link works once. */
+/** How long a link that nobody has opened lets a browser in. */
+const KEY_MS = 60_000;
+
+/** `old` is a key of this run that was used, or that nobody used in time. */
+export type KeyState = 'taken' | 'old' | 'unknown';
+
+/**
+ * Who can use the page: a browser that brought a key got the secret for it, and sends it with every call. Each key works
+ * once. There is no cookie: a browser sends those to every server on this address, whatever its port.
+ */
 export interface Sessions {
   readonly secret: string;
-  readonly cookie: string;
-  /** A key that logs one browser in, once. */
-  readonly newKey: () => string;
-  /** Uses up a key; returns whether it was valid. */
-  readonly takeKey: (key: string) => boolean;
-  readonly isIn: (cookies: string | undefined) => boolean;
+  /** A key that lets one browser in, once, within a minute; `ended` is called as soon as it does so no longer. */
+  readonly newKey: (ended?: () => void) => string;
+  readonly takeKey: (key: string) => KeyState;
+  /** Whether an `authorization` header has the secret. */
+  readonly isIn: (authorization: string | undefined) => boolean;
+  readonly close: () => void;
 }
 
-/** Cookies are shared by all ports of a host, so the cookie's name contains the port. */
-export function openSessions(port: number, secret: string): Sessions {
-  const name = `loamwright-${port}`;
-  const keys = new Set<string>();
+export function openSessions(secret: string): Sessions {
+  const keys = new Map<string, () => void>();
+  const old = new Set<string>();
+  const end = (key: string) => {
+    const ended = keys.get(key);
+    keys.delete(key);
+    old.add(key);
+    ended?.();
+  };
   return {
     secret,
-    cookie: `${name}=${secret}; HttpOnly; SameSite=Strict; Path=/`,
-    newKey: () => {
+    newKey: (ended = () => undefined) => {
       const key = newSecret();
-      keys.add(key);
+      const timer = setTimeout(() => end(key), KEY_MS).unref();
+      keys.set(key, () => {
+        clearTimeout(timer);
+        ended();
+      });
       return key;
     },
-    takeKey: (key) => {
-      const known = [...keys].find((each) => isSame(each, key));
-      return known !== undefined && keys.delete(known);
+    takeKey: (given) => {
+      const key = [...keys.keys()].find((each) => isSame(each, given));
+      if (key === undefined) return old.has(given) ? 'old' : 'unknown';
+      end(key);
+      return 'taken';
     },
-    isIn: (cookies = '') =>
-      cookies.split(';').some((each) => {
-        const [given, ...value] = each.trim().split('=');
-        return given === name && isSame(value.join('='), secret);
-      }),
+    isIn: (authorization = '') => isSame(authorization, `Bearer ${secret}`),
+    close: () => [...keys.keys()].forEach(end),
   };
 }
 

@@ -30,6 +30,7 @@ export async function startServing(options: StartOptions): Promise<Result<undefi
   const path = bookToOpen(book, files.recent);
   const log = openFaultLog(files.log, () => new Date().toISOString());
   const ended = untilEnded();
+  const writeLink = (link: string) => say(`Open this link within a minute; it lets one browser in, once: ${link}`);
   const served = await serveBook({
     path,
     port,
@@ -38,12 +39,13 @@ export async function startServing(options: StartOptions): Promise<Result<undefi
     recentFile: files.recent,
     logFile: files.log,
     lastPlaceFile: files.lastPlace,
+    onOldKey: writeLink,
     log,
   });
   if (!served.ok) return served;
   say(`${path} is open. Ctrl+C ends Loamwright.`);
-  say(`Open this link, which lets one browser in, once: ${served.value.newLink()}`);
-  if (browser && hasScreen(process.platform, process.env)) openBrowser(served.value.newLink());
+  writeLink(served.value.newLink());
+  if (browser && hasScreen(process.platform, process.env)) openBrowser(served.value, process.env);
   await ended;
   await served.value.close();
   return ok(undefined);

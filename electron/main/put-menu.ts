@@ -1,5 +1,4 @@
-import { actNames } from '#shared-calc/words/act-names.ts';
-import { dialog, Menu, type BrowserWindow, type Dialog, type IpcMain } from 'electron';
+import { dialog, Menu, type BrowserWindow, type IpcMain } from 'electron';
 import { z } from 'zod';
 import type { Service } from '#electron/service/open-service.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
@@ -8,7 +7,7 @@ import { beginnings } from '#shared-calc/contract/beginnings.ts';
 import { fileCalls } from '#shared-calc/contract/file-calls.ts';
 import { isTrustedSender } from './trusted-url.ts';
 import { menuOf, type MenuActs } from './menu.ts';
-import { writeFile } from 'node:fs/promises';
+import { printPage, printToFile } from './print-page.ts';
 
 export function fileMenuOf(service: Service, window: BrowserWindow): FileMenu {
   return { dialog, window, call: service.call, files: service.files };
@@ -58,27 +57,4 @@ function actsOf(service: Service, window: BrowserWindow): MenuActs {
       void printToFile(window, dialog).then((fault) => fault && dialog.showErrorBox('Not printed', fault)),
     tell: (news) => window.webContents.send(newsChannel, news),
   };
-}
-
-/** Opens the system's print dialog; the page's print style sets size and margins. */
-function printPage({ webContents }: BrowserWindow): void {
-  webContents.print({ printBackground: true, usePrinterDefaultPageSize: true });
-}
-
-/** Prints the page to a PDF file. Returns a sentence if that failed. */
-async function printToFile(window: BrowserWindow, save: Pick<Dialog, 'showSaveDialog'>): Promise<string | undefined> {
-  const filters = [{ name: 'PDF', extensions: ['pdf'] }];
-  const chosen = await save.showSaveDialog(window, {
-    title: actNames.savePdf,
-    defaultPath: 'Loamwright.pdf',
-    filters,
-  });
-  if (chosen.canceled || chosen.filePath === '') return undefined;
-  try {
-    const paper = await window.webContents.printToPDF({ printBackground: true, preferCSSPageSize: true });
-    await writeFile(chosen.filePath, paper);
-    return undefined;
-  } catch (error) {
-    return `${chosen.filePath} could not be written (${error instanceof Error ? error.message : String(error)}).`;
-  }
 }

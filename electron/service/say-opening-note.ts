@@ -1,6 +1,7 @@
 import { basename } from 'node:path';
 
 import type { RecipeNote } from '#electron/book/migrations/migration.ts';
+import { sayAltered } from '#electron/book/say-altered.ts';
 import type { OpeningNote } from '#electron/book/open-options.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 
@@ -13,11 +14,13 @@ function sayNote(note: OpeningNote, book: string): readonly string[] {
   switch (note.kind) {
     case 'backed-up':
       return [];
+    case 'altered':
+      return [sayAltered(note.rows, book)];
     case 'backup-failed':
       return [`Today's backup of ${book} could not be made: ${sayBookFault(note.fault, book)}`];
     case 'backup-unsound':
       return [
-        `${book} does not agree with its own journal, so it was not backed up today; the earlier backups stay. Look through the book: book check says what is wrong.`,
+        `${book} is not sound, so it was not backed up today; the earlier backups stay. book check says what is wrong.`,
       ];
     case 'log-aside':
       return [

@@ -3,6 +3,8 @@ import { statSync } from 'node:fs';
 import { basename } from 'node:path';
 
 import type { Book } from '#electron/book/book.ts';
+import type { AlteredRow } from '#electron/book/checksums.ts';
+import { sayAltered } from '#electron/book/say-altered.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 import type { BookInfo } from '#shared-calc/contract/channels.ts';
@@ -43,7 +45,9 @@ export interface Session {
 interface OpenBook {
   readonly book: Book;
   readonly opening: string;
-  readonly notices: readonly string[];
+  notices: readonly string[];
+  /** Goes through the journal and the quote numbers of the book, a slice at each look. */
+  history: Iterator<undefined, readonly AlteredRow[]> | undefined;
   /** The last revision announced to clients. */
   announced: number;
   savedAt: string;
@@ -69,6 +73,7 @@ export function openSession(first: Book, options: SessionOptions): Session {
     if (gone !== current.isGone) onNews({ is: 'gone', opening: current.opening });
     current.isGone = gone;
     if (gone) return;
+    checkOn(current, onNews);
     current.book.settle();
     if (current.book.revision() !== current.announced) announce();
     if (today() === day) return;
@@ -97,10 +102,21 @@ function openedBook(book: Book): OpenBook {
     book,
     opening: randomUUID(),
     notices: sayOpeningNotes(book.notes, book.path),
+    history: book.checkHistory(),
     announced: book.revision(),
     savedAt: statSync(book.path).mtime.toISOString(),
     isGone: false,
   };
+}
+
+/** Checks a further slice of the history. What is altered in it is one more notice of the book. */
+function checkOn(open: OpenBook, onNews: (news: News) => void): void {
+  const slice = open.history?.next();
+  if (slice?.done !== true) return;
+  open.history = undefined;
+  if (slice.value.length === 0) return;
+  open.notices = [...open.notices, sayAltered(slice.value, basename(open.book.path))];
+  onNews({ is: 'told', opening: open.opening });
 }
 
 function infoOf({ book, opening, notices, savedAt }: OpenBook, today: string): BookInfo {

@@ -11,6 +11,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
 import type { Arranged } from './arrange.ts';
 import { contextNow, type BookContext, type BookApi } from './book-api.ts';
+import { bookList } from './book-list.ts';
 import { bookGrid, type BookGrid } from './book-grid.ts';
 import { Filtering, HiddenRows } from './filtering.tsx';
 import { viewActs } from './view-acts.ts';
@@ -77,6 +78,10 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
           </RecordPanel>
         ),
       }),
+      printed: () => {
+        const shown = arranged.peek();
+        return shown && bookList({ one: table.one, arranged: shown, workshop: context.workshop });
+      },
       find: findView(table, rows, (found) => {
         // What is sought comes out from under the filter.
         if (arranged.peek()?.hidden.some(({ id }) => id === found.id)) view.showAll();

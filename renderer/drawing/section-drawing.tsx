@@ -1,5 +1,7 @@
+import { useId } from 'preact/hooks';
 import type { SectionFigures } from './section-figures.ts';
 import { litterLeaves, type Leaf } from './litter-leaves.ts';
+import { grainOf, paperGrain, type GrainMarks, type GrainName } from './paper-grain.ts';
 import { placeLabels } from './place-labels.ts';
 import { sectionGeometry } from './section-geometry.ts';
 import type { Lamp, Layer, LinePart, Point, SectionGeometry } from './section-shapes.ts';
@@ -17,10 +19,12 @@ interface Drawing {
   /** Whose section it is, for screen readers. */
   readonly of: string;
   readonly labels?: boolean;
+  /** Its grain is drawn in strokes, for a printer. */
+  readonly onPaper?: boolean;
 }
 
 /** The section of a tank to scale, side on, front at the left. */
-export function SectionDrawing({ figures, scale, of, labels = true }: Drawing) {
+export function SectionDrawing({ figures, scale, of, labels = true, onPaper = false }: Drawing) {
   const geometry = sectionGeometry(figures);
   if (!geometry) return <p class={css['undrawn']}>no measurements yet</p>;
   const { left, right, bottom, top } = geometry.bounds;
@@ -36,7 +40,7 @@ export function SectionDrawing({ figures, scale, of, labels = true }: Drawing) {
     >
       <Air geometry={geometry} />
       {geometry.layers.map((layer) => (
-        <LayerShape key={layer.part} layer={layer} />
+        <LayerShape key={layer.part} layer={layer} onPaper={onPaper} />
       ))}
       <Tank geometry={geometry} />
       {labels && <Labels geometry={geometry} scale={scale} />}
@@ -67,13 +71,20 @@ function rayPath({ centre, width }: Lamp, top: number, foot: number): string {
   ]);
 }
 
-function LayerShape({ layer }: { readonly layer: Layer }) {
+interface LayerParts {
+  readonly layer: Layer;
+  readonly onPaper: boolean;
+}
+
+function LayerShape({ layer, onPaper }: LayerParts) {
   const d = outlinePath(layer.outline);
+  const grain = onPaper ? grainOf[layer.part] : undefined;
+  if (grain !== undefined) return <Grained layer={layer} grain={grain} d={d} />;
   switch (layer.part) {
     case 'drainage':
       return <Filled name="drainage" pattern="pellets" d={d} />;
     case 'water':
-      return <Water d={d} />;
+      return <Water d={d} onPaper={onPaper} />;
     case 'capping':
       return <Filled name="capping" pattern="grains" d={d} />;
     case 'soil':
@@ -100,11 +111,49 @@ function Filled({ name, pattern, d }: FilledParts) {
   );
 }
 
-function Water({ d }: { readonly d: string }) {
+const markLooks: Readonly<Record<GrainMarks['look'], string | undefined>> = {
+  pellet: css['pelletMark'],
+  pelletInside: css['pelletInsideMark'],
+  grain: css['grainMark'],
+  fleck: css['fleckMark'],
+  crumb: css['crumbMark'],
+  hatch: css['hatch'],
+};
+
+interface GrainedParts {
+  readonly layer: Layer;
+  readonly grain: GrainName;
+  readonly d: string;
+}
+
+function Grained({ layer: { part, outline }, grain, d }: GrainedParts) {
+  const clip = useId();
+  return (
+    <>
+      <path class={css[part]} data-part={part} d={d} />
+      <clipPath id={clip}>
+        <path d={d} />
+      </clipPath>
+      <g clip-path={`url(#${clip})`}>
+        {paperGrain(outline, grain).map(({ look, path }) => (
+          <path key={look} class={`${css['marks']} ${markLooks[look]}`} d={path} />
+        ))}
+      </g>
+    </>
+  );
+}
+
+interface WaterParts {
+  readonly d: string;
+  readonly onPaper: boolean;
+}
+
+/** Pellets stand in the water; on paper it has one tone. */
+function Water({ d, onPaper }: WaterParts) {
   return (
     <>
       <path class={css['water']} data-part="water" d={d} />
-      <path class={css['wet']} fill="url(#pellets)" d={d} />
+      {onPaper || <path class={css['wet']} fill="url(#pellets)" d={d} />}
     </>
   );
 }

@@ -12,7 +12,7 @@ import css from './files.module.css';
 type Backups = Output<'file.backups'>['backups'];
 type Preview = Output<'file.previewBackup'>;
 
-const noBackup = 'There is no backup yet. One is made on the first edit of each day.';
+const noBackup = 'There is no backup yet. One is made each day that the book is opened.';
 const chooseDay = 'Choose a day to see what restoring it would change.';
 
 /** The dated backups, what restoring one would change, and the restore, which *Undo* reverts. */

@@ -1,3 +1,6 @@
+import { sessionHeaders } from '#renderer/session-secret.ts';
+import { saveBlob } from '#renderer/store/save-text.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { FilePart } from './file-part.ts';
 import { DialogFoot } from './dialog-foot.tsx';
@@ -8,11 +11,10 @@ export function CopyPart({ api, done }: FilePart) {
     // Answered after every edit that was sent before it.
     const told = await api.call('book.info', {});
     if (!told.ok) return;
-    const link = document.createElement('a');
-    link.href = '/copy';
-    link.download = `Copy of ${told.value.name}`;
-    link.click();
-    api.say(`A copy of ${told.value.name} is saved by the browser.`);
+    const { name } = told.value;
+    const copy = await fetchCopy(name);
+    if (copy.ok) saveBlob(document, `Copy of ${name}`, copy.value);
+    api.say(copy.ok ? `A copy of ${name} is saved by the browser.` : copy.fault);
     done();
   };
   return (
@@ -21,4 +23,13 @@ export function CopyPart({ api, done }: FilePart) {
       <DialogFoot done={done} act="Save the copy" may run={() => void save()} />
     </>
   );
+}
+
+async function fetchCopy(name: string): Promise<Result<Blob, string>> {
+  try {
+    const answer = await fetch('/copy', { headers: sessionHeaders() });
+    return answer.ok ? ok(await answer.blob()) : failed((await answer.text()).trim());
+  } catch {
+    return failed(`No copy of ${name} was saved: Loamwright does not answer.`);
+  }
 }

@@ -1,9 +1,10 @@
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
+import { sessionHeaders } from '#renderer/session-secret.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 /** Sends a book from the browser's machine; the program takes a copy into its own folder and opens it. */
 export async function sendBook(file: File): Promise<Result<string, string>> {
-  const headers = { 'content-type': 'application/octet-stream' };
+  const headers = { ...sessionHeaders(), 'content-type': 'application/octet-stream' };
   try {
     const answer = await fetch(`/book?name=${encodeURIComponent(file.name)}`, { method: 'POST', headers, body: file });
     const text = await answer.text();

@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { PlaceAct, QuietLineActs, QuietLineView } from './frame-view.ts';
+import type { ListPaper } from '#renderer/print/list-paper.ts';
 import type { HelpState } from '#renderer/help/help-state.ts';
 import type { Route } from './place-route.ts';
 
@@ -13,6 +14,8 @@ export interface PlaceView {
   /** The side panel, if the view has one. */
   readonly sidePanel?: ComponentChildren;
   readonly find?: FindView;
+  /** What is printed in place of the page, made when it is; absent where the page is a paper, or has none. */
+  readonly printed?: () => ListPaper | undefined;
 }
 
 export interface FindView {

@@ -1,5 +1,9 @@
-import type { ReadonlySignal } from '@preact/signals';
+import { effect, type ReadonlySignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import type { ListPaper } from '#renderer/print/list-paper.ts';
+import { PaintedList } from '#renderer/print/painted-list.tsx';
+import { paperName } from '#renderer/print/paper-name.ts';
+import { PrintOnAsk } from '#renderer/print/print-on-ask.tsx';
 import { HelpPanel } from '#renderer/help/help-panel.tsx';
 import { Workspace } from './workspace.tsx';
 import { FindField } from './find-field.tsx';
@@ -25,9 +29,7 @@ export function Page({ page, route }: PageParts) {
   const here = route.value;
   const title = places.find((place) => place.id === here.place)?.title ?? '';
   const view = page.place(here);
-  useEffect(() => {
-    document.title = `${title}, ${view.about === '' ? 'Loamwright' : `${view.about}, Loamwright`}`;
-  }, [title, view.about]);
+  usePageTitle(title, view.about);
   useFocusOnPlaceChange(here.place);
   useEffect(page.moveOn, [here]);
   useEffect(() => help.follow(), [here.place]);
@@ -54,12 +56,44 @@ export function Page({ page, route }: PageParts) {
             {view.find && <FindField {...view.find} field={find} refuse={page.refuse} />}
           </PlaceTop>
           {view.work}
+          {view.printed && (
+            <PrintedList title={[title, view.about].filter((words) => words !== '').join(', ')} list={view.printed} />
+          )}
         </main>
       }
       sidePanel={view.sidePanel}
       help={help.isOpen.value ? <HelpPanel help={help} here={here.place} /> : undefined}
       showHelp={() => help.show()}
       line={<QuietLine view={page.line} acts={page.lineActs} keys={page.keys} />}
+    />
+  );
+}
+
+/** A paper gives the page its name, and so the file that it is printed into; else the view does. */
+function usePageTitle(title: string, about: string): void {
+  useEffect(
+    () =>
+      effect(() => {
+        const paper = paperName.value;
+        const named = paper === undefined ? [title, about, 'Loamwright'] : [paper, paper.includes(about) ? '' : about];
+        document.title = named.filter((words) => words !== '').join(', ');
+      }),
+    [title, about],
+  );
+}
+
+interface PrintedListParts {
+  readonly title: string;
+  readonly list: () => ListPaper | undefined;
+}
+
+function PrintedList({ title, list }: PrintedListParts) {
+  return (
+    <PrintOnAsk
+      paper={() => {
+        const paper = list();
+        return paper && <PaintedList title={title} paper={paper} />;
+      }}
     />
   );
 }

@@ -30,6 +30,7 @@ export function PlaceTop({ title, entry, here, about, aside, acts, children }: T
         {about !== '' && aside !== '' && ' '}
         {aside !== '' && <Muted>{aside}</Muted>}
       </p>
+      <p class={css['noPaper']}>This page has no paper of its own; it is printed as it is shown.</p>
       {children}
       {acts.map((act) => (
         <Button

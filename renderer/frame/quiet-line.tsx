@@ -1,6 +1,8 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import type { ReadonlySignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import { Button } from '#renderer/kit/button.tsx';
+import { isUnkept } from '#renderer/kit/unkept.tsx';
 import type { QuietLineActs, QuietLineView } from './frame-view.ts';
 import css from './quiet-line.module.css';
 
@@ -12,6 +14,7 @@ interface QuietLineParts {
 
 /** What is saved, what *Undo* reverts, the last message, and the keys of the view. */
 export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts) {
+  useEffect(() => markUnkept(view.trouble !== undefined), [view.trouble !== undefined]);
   return (
     <footer class={css['line']} data-trouble={view.trouble ? '' : undefined}>
       <span role="status">{view.saved}</span>
@@ -35,6 +38,12 @@ export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts)
       </span>
     </footer>
   );
+}
+
+/** Nothing on the page looks as if it were kept while it is not. */
+function markUnkept(is: boolean): void {
+  isUnkept.value = is;
+  document.documentElement.toggleAttribute('data-unkept', is);
 }
 
 function Step({

@@ -5,6 +5,7 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import css from './field.module.css';
 import { DayPicker, type Days } from './day-picker.tsx';
 import { Hint } from './note.tsx';
+import { Unkept } from './unkept.tsx';
 import { Unseen } from '#renderer/kit/unseen.tsx';
 
 interface Named {
@@ -182,6 +183,7 @@ interface BelowParts {
 function Below({ id, wrong, hint }: BelowParts) {
   return (
     <div id={`${id}-said`} class={css['below']} aria-live="polite">
+      <Unkept />
       {wrong !== undefined && <p class={css['wrong']}>{wrong}</p>}
       {wrong === undefined && hint !== undefined && <Hint>{hint}</Hint>}
     </div>

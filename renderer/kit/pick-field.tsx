@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import listLook from '#renderer/writing/completion-list.module.css';
 import { Hint } from './note.tsx';
+import { Unkept } from './unkept.tsx';
 import css from './field.module.css';
 import pickLook from './pick-field.module.css';
 
@@ -13,7 +14,7 @@ export interface PickOption {
 
 interface PickParts {
   readonly label: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
   readonly placeholder?: string;
   readonly options: readonly PickOption[];
   /** Takes one of the options; the field is then empty for the next. */
@@ -49,7 +50,10 @@ export function PickField({ label, hint, placeholder, options, pick }: PickParts
           onKeyDown={picking.press}
         />
       </span>
-      {hint !== undefined && <Hint>{hint}</Hint>}
+      <div>
+        <Unkept />
+        {hint !== undefined && <Hint>{hint}</Hint>}
+      </div>
       {shown && <Offers id={id} label={label} options={fitting} active={active} take={picking.take} />}
     </div>
   );

@@ -1,8 +1,8 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 
-/** Sets the foot of every printed page, left of its number. */
+/** Sets the foot of every printed page, left of its number. Before the next paint, as `usePaperName` does. */
 export function usePageFoot(words: string): void {
-  useEffect(() => putPageFoot(document, words), [words]);
+  useLayoutEffect(() => putPageFoot(document, words), [words]);
 }
 
 /** Made in code: the words depend on the paper, and the content policy allows no inline style in the page. */

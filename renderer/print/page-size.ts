@@ -9,7 +9,12 @@ export function keepPageSize(page: Document, records: ReadonlySignal<Records>): 
   effect(() => sheet.replaceSync(pageSizeRule(workshopOf(records.value).paper)));
 }
 
-/** The names of `A4` and `Letter` are those of the style language, in any case. */
+/**
+ * The names of `A4` and `Letter` are those of the style language, in any case. Wide lists have a page of their own,
+ * turned sideways.
+ */
 export function pageSizeRule(paper: Workshop['paper']): string {
-  return paper === undefined ? '' : `@page { size: ${paper}; }`;
+  return paper === undefined
+    ? '@page sideways { size: landscape; }'
+    : `@page { size: ${paper}; } @page sideways { size: ${paper} landscape; }`;
 }

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { usePageFoot } from './page-foot.ts';
+import { usePaperName } from './paper-name.ts';
 import css from './paper.module.css';
 
 interface PaperParts {
@@ -9,14 +10,16 @@ interface PaperParts {
   readonly foot: string;
   /**
    * `large`: larger type with boxes to tick, for wet hands. `hung`: one page in two columns that hangs next to a tank.
+   * `sideways`: for wide tables.
    */
-  readonly look?: 'large' | 'hung';
+  readonly look?: 'large' | 'hung' | 'sideways';
   readonly children: ComponentChildren;
 }
 
 /** A sheet of paper, black on white both on the page and in print. */
 export function Paper({ label, foot, look, children }: PaperParts) {
   usePageFoot(foot);
+  usePaperName(label);
   return (
     <article class={look === undefined ? css['paper'] : `${css['paper']} ${css[look]}`} aria-label={label} data-paper>
       {children}

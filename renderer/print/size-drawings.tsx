@@ -30,7 +30,7 @@ export function DrawnSizes({ sizes }: { readonly sizes: readonly DrawnSize[] }) 
       <div class={css['row']}>
         {drawn.map(({ size, called, figures }) => (
           <div key={size} class={labels ? css['labelled'] : undefined}>
-            <SectionDrawing figures={figures} scale={scale} of={`Tank ${called}`} labels={labels} />
+            <SectionDrawing figures={figures} scale={scale} of={`Tank ${called}`} labels={labels} onPaper />
             <p>{called}</p>
           </div>
         ))}

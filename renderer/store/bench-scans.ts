@@ -2,6 +2,7 @@ import type { Clock } from './clock.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import type { BenchLimits } from './bench-limits.ts';
 import { noScan, scanColumn, withLimits, type ColumnScan, type Loud } from './column-scan.ts';
+import { hasMoreAfterSlice } from './slice.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
 /** Per line, counts of flagged cells over all sizes, by flag. */
@@ -13,7 +14,7 @@ const AT_ONCE = 8;
 export interface BenchScans {
   /** The current scan of one column. */
   readonly of: (column: string) => ColumnScan;
-  /** Totals over all columns. Columns not scanned yet follow in slices; `later` is called when all are done. */
+  /** Totals over all columns. Columns not scanned yet follow in slices; `later` is called when some were. */
   readonly totals: () => LoudTotals;
 }
 
@@ -42,15 +43,25 @@ interface ScanParts {
 export function benchScans({ worked, limits, clock }: ScanParts, later: () => void): BenchScans {
   const state: State = { worked, limits, known: new Map(), totals: new Map(), planned: false };
   const isBehind = () => behindIn(state).length > 0 || limits.isBehind();
+  let moved = false;
+  const step = () => {
+    if (limits.isBehind()) {
+      limits.work();
+      return true;
+    }
+    const behind = behindIn(state).slice(0, AT_ONCE);
+    for (const column of behind) scanOf(state, column);
+    moved ||= behind.length > 0;
+    return behind.length > 0;
+  };
   const goOn = () => {
-    if (limits.isBehind()) limits.work();
-    for (const column of behindIn(state).slice(0, AT_ONCE)) scanOf(state, column);
-    if (isBehind()) {
+    if (hasMoreAfterSlice(step, clock)) {
       clock.soon(goOn);
       return;
     }
     state.planned = false;
-    later();
+    if (moved) later();
+    moved = false;
   };
   return {
     of: (column) => scanOf(state, column),

@@ -44,6 +44,7 @@ export interface BenchSource {
 /** Follows one job through the book; returns the same source while nothing of the job changed. */
 export function jobSource(): (derived: Derived, job: string) => BenchSource | undefined {
   const source = memo<BenchSource | undefined>();
+  const listed = memo<readonly Recipe[]>();
   return (derived, id) => {
     const job = derived.job(id);
     const recipeTable = derived.records.recipe;
@@ -55,7 +56,7 @@ export function jobSource(): (derived: Derived, job: string) => BenchSource | un
       const columns = benchColumns(sheet, job.lines);
       const placeOn: BenchSource['placeOn'] = (bench, display, sizes) => benchPlace(bench, job.job, display, sizes);
       const { title } = job.job;
-      const recipes = [...recipeTable.values()];
+      const recipes = listed([recipeTable], () => [...recipeTable.values()]);
       return { title, recipe, recipes, lines, columns, whole: sheet.whole, job: texts, pricing, isOldPrice, placeOn };
     });
   };

@@ -194,7 +194,7 @@ function makeBox({ worked, limits, faces, facesIn }: Parts, row: string, column:
 function viewsOf(parts: Parts, column: BenchColumn): ColumnViews {
   parts.seen.add(column.key);
   const known = parts.columns.get(column.key);
-  const stamp = stampOf(parts, column);
+  const stamp = [...stampOf(parts, column), parts.limits.of(column.key)];
   if (known && sameList(stamp, known.stamp) === known.stamp) return known;
   const before = new Map([...(known?.before ?? []), ...(known?.boxes ?? [])]);
   const next = { stamp, boxes: new Map<string, BoxView | undefined>(), before };
@@ -202,9 +202,9 @@ function viewsOf(parts: Parts, column: BenchColumn): ColumnViews {
   return next;
 }
 
-/** Differs whenever a cell of the column may have changed. */
-function stampOf({ worked, limits, faces }: Parts, column: BenchColumn): Stamp {
-  return [worked.revision(column.key), faces(), column.label, column.recipe, limits.of(column.key)];
+/** Differs whenever a line's cell of the column may have changed. */
+function stampOf({ worked, faces }: Parts, column: BenchColumn): Stamp {
+  return [worked.revision(column.key), faces(), column.label, column.recipe];
 }
 
 function headFor(parts: Parts, column: BenchColumn): HeadView {

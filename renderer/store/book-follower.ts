@@ -84,13 +84,21 @@ export function bookFollower(parts: FollowerParts): BookFollower {
     hear: (news) => {
       if (news.is === 'away') reached.value = false;
       else if (news.is === 'back') comeBack(state);
-      else if (news.is === 'gone')
-        void state.bridge.call('book.info', {}).then((info) => info.ok && (state.info.value = info.value));
+      else if (news.is === 'gone' || news.is === 'told') void readInfo(state, news.is === 'told');
       else if (news.is === 'opened' || news.opening !== state.info.peek().opening) state.mustRead = true;
       else state.announced = Math.max(state.announced, news.revision);
       if (news.is !== 'away') void drain();
     },
   };
+}
+
+/** What is said of the file has changed; of one more notice the page tells at once. */
+async function readInfo({ bridge, info, refuse }: FollowerState, isTold: boolean): Promise<void> {
+  const read = await bridge.call('book.info', {});
+  if (!read.ok) return;
+  info.value = read.value;
+  const last = read.value.notices.at(-1);
+  if (isTold && last !== undefined) refuse(last);
 }
 
 /** After a reconnect the page shows that it is saving until the queued edits are confirmed. */
@@ -146,7 +154,7 @@ async function giveUp(state: FollowerState, step: WriteStep, { says, readAgain }
     return;
   }
   drop(state, step);
-  state.refuse(says);
+  state.refuse(`${says} Not kept: ${step.change.label}.`);
   rework(state);
 }
 

@@ -5,6 +5,7 @@ import { openDue } from '#shared-calc/derive/today.ts';
 import type { TodayItem } from '#shared-calc/derive/today-item.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
+import { hasMoreAfterSlice } from './slice.ts';
 
 /** What is to be done, over all jobs and the workshop. */
 export interface DueNow {
@@ -14,9 +15,6 @@ export interface DueNow {
   /** Jobs changed since: their items are still being worked. */
   readonly isBehind: boolean;
 }
-
-/** Time for jobs in one slice, ms. */
-const SLICE = 8;
 
 /**
  * What is to be done on the day of the derivation, worked job by job in slices, so that a book of many jobs never stops
@@ -28,15 +26,16 @@ export function dueStore({ derived }: Pick<BookStore, 'derived'>, clock: Clock):
   let working: Derived | undefined;
   const goOn = (of: Derived, jobs: readonly string[]) => {
     if (of !== working) return;
-    const end = clock.now().getTime() + SLICE;
     const left = [...jobs];
     const now = due(of);
-    while (left.length > 0 && clock.now().getTime() < end) {
-      const job = left.shift() ?? '';
+    const oneJob = () => {
+      const job = left.shift();
+      if (job === undefined) return false;
       now.ofJob(job);
       lackedBy(of, job);
-    }
-    if (left.length > 0) {
+      return true;
+    };
+    if (hasMoreAfterSlice(oneJob, clock)) {
       clock.soon(() => goOn(of, left));
       return;
     }

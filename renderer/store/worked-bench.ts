@@ -8,12 +8,10 @@ import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { loadGraphBench, openLoadedBench } from './bench-engine.ts';
 import type { Clock } from './clock.ts';
+import { hasMoreAfterSlice } from './slice.ts';
 
 /** This many columns can be computed at once without a visible delay. */
 const AT_ONCE = 8;
-
-/** A slice ends after this much of a frame; the rest of the frame is for painting. */
-const SLICE_MS = 8;
 
 /** One bench for all edits: columns in sight are computed at once, the rest in slices. */
 export interface WorkedBench {
@@ -182,7 +180,7 @@ function workSlices(state: State, clock: Clock, more: () => boolean, done: () =>
   const { turn } = state;
   const slice = () => {
     if (state.turn !== turn) return;
-    if (moreIn(SLICE_MS, more, clock)) {
+    if (hasMoreAfterSlice(more, clock)) {
       clock.soon(slice);
       return;
     }
@@ -194,13 +192,6 @@ function workSlices(state: State, clock: Clock, more: () => boolean, done: () =>
     done();
   };
   clock.soon(slice);
-}
-
-/** Works for at most `ms`; returns whether work is left. */
-function moreIn(ms: number, more: () => boolean, clock: Clock): boolean {
-  const end = clock.now().getTime() + ms;
-  while (more()) if (clock.now().getTime() >= end) return true;
-  return false;
 }
 
 function sumsOf(bench: Bench, state: State, column: string): Result<KnownSums, OrderFault> {

@@ -6,6 +6,7 @@ import { markedText } from './marked-text.ts';
 import { fieldAct } from './rule-keys.ts';
 import type { RuleCheck, RuleHint } from './rule-help.ts';
 import { useRuleText, type RuleFieldParts } from './use-rule-text.ts';
+import { Unkept } from '#renderer/kit/unkept.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import css from './rule-field.module.css';
 
@@ -87,6 +88,7 @@ interface SaidParts {
 function Said({ id, faults, hint }: SaidParts) {
   return (
     <div id={id} class={css['said']} aria-live="polite">
+      <Unkept />
       {faults.map((says) => (
         <p key={says} class={css['says']} data-fault>
           {says}

@@ -24,6 +24,7 @@ import { raisePrices } from './price-rise.ts';
 import * as quoteLines from './quote-line-acts.ts';
 import * as orders from './order-acts.ts';
 import { receiveOrder } from './receive-acts.ts';
+import { makeChild } from './make-child.ts';
 import { makeRecipe } from './make-recipe.ts';
 import * as severalLines from './several-lines.ts';
 import * as store from './store-acts.ts';
@@ -55,6 +56,7 @@ const acts = {
   takeLines: severalLines.takeLines,
   copyRecipe,
   forkRecipe: families.forkRecipe,
+  makeChild,
   takeFromParent: families.takeFromParent,
   sendToParent: families.sendToParent,
   writeLineFor: tankLines.writeLineFor,

@@ -1,6 +1,6 @@
 import { findCycle, readLines } from '#shared-calc/bench/find-cycle.ts';
-import { limitedTanks } from '#shared-calc/jobs/line-edits.ts';
 import { descendantsOf } from '#shared-calc/recipe/family.ts';
+import { limitedTanks } from '#shared-calc/recipe/limited-tanks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { linesFor, linesOf } from '#shared-calc/recipe/lines-of.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';

@@ -12,6 +12,8 @@ export const News = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('opened'), opening: z.string() }),
   /** The file of the open book has gone, or is back; `book.info` says which. */
   z.strictObject({ is: z.literal('gone'), opening: z.string() }),
+  /** `book.info` has one more notice. */
+  z.strictObject({ is: z.literal('told'), opening: z.string() }),
   /** Chosen in the desktop's menu. */
   z.strictObject({ is: z.literal('do'), act: z.enum(menuActs) }),
   z.strictObject({ is: z.literal('go'), place: z.enum(places.map(({ id }) => id)) }),

@@ -3,6 +3,7 @@ import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { isOtherLine } from '#shared-calc/jobs/house-changes.ts';
 import { keysBetween } from '#shared-calc/recipe/write-lines.ts';
+import { descendantsOf } from '#shared-calc/recipe/family.ts';
 import { linesFor, linesOf } from '#shared-calc/recipe/lines-of.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 
@@ -45,6 +46,18 @@ function differenceOf(line: string, left: Line | undefined, right: Line | undefi
   const keys = keysBetween(left, right).filter((key) => key !== 'order');
   if (!isOtherLine({ ...left, id: '', recipe: '' }, { ...right, id: '', recipe: '' })) return undefined;
   return { line, change: 'changed', left, right, keys };
+}
+
+/** The other recipe that differs in the fewest lines; one that inherits from it only where there is no other. */
+export function mostAlike(records: Records, recipe: string): string | undefined {
+  const below = new Set(descendantsOf(records, recipe));
+  const others = [...records.recipe.keys()].filter((id) => id !== recipe);
+  const strangers = others.filter((id) => !below.has(id));
+  const ranked = (strangers.length > 0 ? strangers : others).map((id) => ({
+    id,
+    differs: recipeDiff({ records, recipe: id }, { records, recipe }).length,
+  }));
+  return ranked.toSorted((one, other) => one.differs - other.differs)[0]?.id;
 }
 
 export interface FigurePair {

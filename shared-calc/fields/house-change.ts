@@ -7,7 +7,7 @@ const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const Line = schemaOf(line);
 
 export const houseAnswers = ['take', 'leave'] as const;
-const houseWays = ['fork', 'from parent', 'take', 'send'] as const;
+const houseWays = ['fork', 'from parent', 'take', 'send', 'join'] as const;
 
 /** A change of one line of a house recipe: a proposal until it is in force, then an offer to the jobs that are sold. */
 export const houseChange = {
@@ -27,7 +27,7 @@ export const houseChange = {
     z.array(z.strictObject({ job: z.string(), answer: z.enum(houseAnswers), on: Day, by: z.string() })),
     { fresh: [] },
   ),
-  /** How it came about within the family; left out for an edit by hand. A fork has no line. */
+  /** How it came about within the family; left out for an edit by hand. A fork and a join have no line. */
   how: orEmpty(choice('How', houseWays)),
   /** The other recipe: the parent that it came from, or the child. */
   of: orEmpty(reference('Other recipe', ['recipe'])),

@@ -1,4 +1,4 @@
-import { chainOf } from '#shared-calc/recipe/family.ts';
+import { limitedTanks } from '#shared-calc/recipe/limited-tanks.ts';
 import { linesFor, linesOf } from '#shared-calc/recipe/lines-of.ts';
 import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 import type { HouseChange, Line } from '#shared-calc/records/records.ts';
@@ -53,11 +53,4 @@ function limitedEdits(before: RecipeTables, after: RecipeTables, { recipe, whole
     else groups.push({ ...edit, for: [tank] });
   }
   return groups;
-}
-
-/** The tanks for which a recipe, or one that it inherits from, differs. */
-export function limitedTanks(tables: RecipeTables, recipe: string): readonly string[] {
-  const chain = new Set(chainOf(tables, recipe).map(({ id }) => id));
-  const limited = [...tables.difference.values()].filter((mark) => chain.has(mark.recipe));
-  return [...new Set(limited.flatMap((mark) => mark.for ?? []))].toSorted();
 }

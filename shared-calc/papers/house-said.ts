@@ -29,6 +29,8 @@ function familyWords({ recipe = '', how, of = '', after, before }: Written): str
   switch (how) {
     case 'fork':
       return `made from ${of}`;
+    case 'join':
+      return `made a child of ${of}`;
     case 'take':
       return `taken from ${of}`;
     case 'send':

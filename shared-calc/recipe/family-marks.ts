@@ -9,8 +9,10 @@ export interface LineMark {
   readonly line: string;
   readonly name: string;
   readonly is: 'changed' | 'added' | 'left out';
-  /** The line of the parent as it is now, under the id that it has here. */
+  /** The line of the parent as it is now, under the id that it has here; of a difference for some tanks the usual line. */
   readonly parent?: Line;
+  /** The tanks that it is for, if it is for some alone. */
+  readonly tanks?: readonly string[];
   /** Fields of the parent that the recipe changes and that have changed there since, or all of a line it leaves out. */
   readonly moved: readonly string[];
   readonly mark?: Difference;
@@ -25,7 +27,7 @@ export function lineMarks(records: Records, recipe: string): readonly LineMark[]
   const here = linesOf(records, recipe).flatMap((line): readonly LineMark[] => {
     const [parent, mark] = [above.get(line.id), byLine.get(line.id)];
     const { id, name } = line;
-    if (!parent) return [{ line: id, name, is: 'added', moved: [] }];
+    if (!parent || records.line.has(id)) return [{ line: id, name, is: 'added', moved: [] }];
     return mark ? [{ line: id, name, is: 'changed', parent, moved: movedIn(parent, mark), mark }] : [];
   });
   const out = marks.flatMap((mark): readonly LineMark[] => {
@@ -34,6 +36,19 @@ export function lineMarks(records: Records, recipe: string): readonly LineMark[]
     return [{ line: mark.line, name: parent.name, is: 'left out', parent, moved: movedIn(parent, mark), mark }];
   });
   return [...here, ...out];
+}
+
+/** What a recipe has otherwise for some tanks alone, in order; compared with what it has for the others. */
+export function tankMarks(records: Records, recipe: string): readonly LineMark[] {
+  const marks = [...records.difference.values()].filter((mark) => mark.recipe === recipe && mark.what === 'changed');
+  const byLine = Map.groupBy(marks, (mark) => mark.line);
+  return linesOf(records, recipe).flatMap((parent) =>
+    (byLine.get(parent.id) ?? []).flatMap((mark): readonly LineMark[] => {
+      const { id: line, name } = parent;
+      if (mark.for === undefined) return [];
+      return [{ line, name, is: 'changed', parent, tanks: mark.for, moved: movedIn(parent, mark), mark }];
+    }),
+  );
 }
 
 /** Where a line stands is nothing to compare. */

@@ -22,6 +22,7 @@ export const actNames = {
   findReplace: 'Find and replace',
   forkRecipe: 'Make a child of it',
   help: 'Help',
+  holdDifferences: 'Hold only what differs',
   importList: 'Import a list',
   importPrices: 'Import prices',
   issue: 'Issue',

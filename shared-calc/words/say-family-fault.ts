@@ -15,6 +15,11 @@ export function familySayings(say: (fault: ActFault, called: Called) => string):
     'inherited-name': ({ line, recipe, parent }) =>
       `${line} has its name from ${parent}: rename it there. Its name in words may be another in ${recipe}.`,
     'no-parent': ({ recipe }) => `${recipe} has no parent: it stands alone.`,
+    'has-parent': ({ recipe, parent }) => `${recipe} is a child of ${parent} already.`,
+    'for-tanks-only': ({ recipe, lines, act }) =>
+      `${recipe} differs in ${lines.join(', ')} only for some tanks: ${act === 'send' ? 'send it up for these tanks, or for all' : 'take it for these tanks too'}.`,
+    'several-for-tanks': ({ line, tanks }) =>
+      `${line} is one figure for ${tanks.join(', another for ')}: say whose goes up for all.`,
     'no-difference': ({ recipe, lines }) =>
       lines.length === 0
         ? `${recipe} differs in nothing from its parent.`

@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { z } from 'zod';
+import { sessionItem } from '#shared-calc/contract/entry.ts';
 
 /** A cell of the bench as it is painted and as it is read out. */
 export interface SeenBox {
@@ -123,11 +124,12 @@ const Told = z.object({ value: z.object({ undo: z.string().optional() }).optiona
 
 /** The label of the book's last edit. */
 async function lastEdit(page: Page): Promise<string | undefined> {
-  const answer = await page.evaluate(async () => {
-    const headers = { 'content-type': 'application/json' };
+  const answer = await page.evaluate(async (item) => {
+    const authorization = `Bearer ${sessionStorage.getItem(item) ?? ''}`;
+    const headers = { authorization, 'content-type': 'application/json' };
     const response = await fetch('/call/book.info', { method: 'POST', headers, body: '{}' });
     return response.text();
-  });
+  }, sessionItem);
   return Told.parse(JSON.parse(answer)).value?.undo;
 }
 

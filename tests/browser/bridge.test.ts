@@ -1,15 +1,16 @@
 import { spawn } from 'node:child_process';
 import type { ChildProcess } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import type { Bridge } from '#renderer/bridge.ts';
 import config from '#renderer/vite.config.ts';
+import { entryForm } from '#electron/host/entry-page.ts';
 import { openBrowser } from './find-browser.ts';
 
 declare global {
@@ -54,26 +55,44 @@ describe('the page’s door on a loopback address', () => {
     });
     const page = await person.newPage();
     await page.goto(first.link);
-    expect(page.url()).toBe(`${new URL(first.link).origin}/`);
+    await page.waitForURL(`${new URL(first.link).origin}/`);
     const other = await person.newPage();
     await other.goto(page.url());
+    await page.reload();
 
     expect(await addJobs(page, 3)).toEqual([2, 3, 4]);
     await heardOf(other, { is: 'written', revision: 4 });
 
     first.child.kill('SIGKILL');
     await heardOf(page, { is: 'away' });
-    expect(await revisionOf(page)).toBe('Loamwright does not answer. Whether this was kept shows when it is back.');
+    expect(await revisionOf(page)).toBe('Loamwright does not answer. Not kept, unless it shows when it is back.');
     await startProgram();
     await heardOf(page, { is: 'back' });
     expect(await revisionOf(page)).toBe(4);
     expect(await page.evaluate(() => window.breaches)).toEqual([]);
   });
 
+  test('a browser that is opened with a file comes in, and one without link or file does not', async () => {
+    const { origin, searchParams } = new URL((await startProgram()).link);
+    const file = join(folder, 'open.html');
+    writeFileSync(file, entryForm(origin, searchParams.get('key') ?? ''));
+    const page = await (await browser.newContext()).newPage();
+    await page.goto(pathToFileURL(file).href);
+    await page.waitForURL(`${origin}/`);
+    await page.waitForFunction(() => 'bridge' in window);
+    const stranger = await (await browser.newContext()).newPage();
+    await stranger.goto(origin);
+    await stranger.waitForFunction(() => 'bridge' in window);
+
+    expect(await revisionOf(page)).toBeGreaterThan(0);
+    expect(await revisionOf(stranger)).toContain('open the link that it wrote then');
+  });
+
   test('what the service refuses comes to the page as a sentence', async () => {
     const { link } = await startProgram();
     const page = await browser.newPage();
     await page.goto(link);
+    await page.waitForFunction(() => 'bridge' in window);
     const answer = await page.evaluate(() => window.bridge.call('file.open', { book: 'nowhere' }));
 
     expect(answer).toMatchObject({ ok: false, fault: { readAgain: false } });

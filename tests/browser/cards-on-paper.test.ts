@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { Page } from 'playwright-core';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { plain } from './bench-hands.ts';
 import { addFullJob, cardTanks } from './papers/full-job.ts';
 import { pagesPrinted, paperFormats } from './papers/page-count.ts';
@@ -71,6 +71,46 @@ describe('other cards', () => {
       [2, 2],
       [2, 2],
     ]);
+  });
+});
+
+/** The words that a printer gets: the page as it is while it is printed. */
+async function printedWords(page: Page): Promise<string> {
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+  const words = plain(await page.locator('body').innerText());
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+  await page.emulateMedia({ media: null });
+  return words;
+}
+
+describe('lists on paper', () => {
+  let page: Page;
+  beforeAll(async () => {
+    page = await pages.begin('bench');
+    await page.getByRole('grid').waitFor();
+  });
+
+  test.each([
+    [
+      'bench',
+      ['Size bench', 'Underlined figures are given', 'T07', 'Full kit', 'Drainage depth', 'mm', 'Sums', 'Price'],
+    ],
+    ['tank-book', ['Tank book', 'Length, mm', 'T01', 'T12', 'Rectangle 900']],
+    ['material-book', ['Material book', 'Expanded clay', 'Pack']],
+    ['plant-book', ['Plant book', 'Code']],
+    ['culture-book', ['Culture book', 'Code']],
+    ['animal-book', ['Animal book', 'Code']],
+    ['rate-book/suppliers', ['Rate book, Suppliers', 'Hollin Lane']],
+    ['function-book', ['Function book', 'layer_volume', 'Layer volume']],
+    ['store', ['Store', 'This page has no paper of its own; it is printed as it is shown.']],
+  ])('%s has its heads and rows, and the page is as before', async (place, wanted) => {
+    await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
+    await page.getByRole('heading', { level: 1, name: (wanted[0] ?? '').split(',')[0] ?? '' }).waitFor();
+    const title = await page.title();
+    const words = await printedWords(page);
+    const left = [await page.title(), await page.locator('[data-paper]').count()];
+    expect([wanted.filter((each) => !words.includes(each)), left]).toEqual([[], [title, 0]]);
   });
 });
 

@@ -59,9 +59,7 @@ async function start(): Promise<Running> {
 }
 
 async function openBench(): Promise<void> {
-  await page.goto(running.link);
-  await page.waitForSelector('h1');
-  await page.goto(`${new URL(running.link).origin}/#/bench`);
+  await page.goto(`${running.link}#/bench`);
   await page.waitForSelector('[role="gridcell"]');
 }
 
@@ -87,12 +85,16 @@ describe('a service that is killed', () => {
     await running.kill();
     await saysSoon('The book does not answer for the moment');
 
+    await page.keyboard.press('F2');
+    expect(await page.getByText('Not kept at present').isVisible()).toBe(true);
+    await page.keyboard.press('Escape');
     await write(page, ['Litter depth', 'T08'], '45');
     await write(page, ['Litter depth', 'T07'], '25');
     await write(page, ['Litter depth', 'T03'], '15');
     const meanwhile = [await figures(page, 'Oak leaves, dry', sizes), await quietLine(page)];
     running = await start();
     await saysSoon('Saved');
+    expect(await page.locator(':root[data-unkept]').count()).toBe(0);
     expect(meanwhile).toEqual([
       // 1.1 * 12.2 g/L over 0.198025, 0.4005 and 0.72 m2 at 15, 25 and 45 mm.
       ['39.86', '134.37', '434.81'],

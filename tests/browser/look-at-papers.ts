@@ -17,6 +17,8 @@ const papers: readonly (readonly [name: string, place: string])[] = [
   ['options', 'quotes/options/J03'],
   ['needs', 'jobs/J03/needs'],
   ['pick-list', 'jobs/J03/pick-list'],
+  ['bench', 'bench/J03'],
+  ['tank-book', 'tank-book'],
   ['order-hollin', 'run/order/S-hollin'],
   ['order-greavel', 'run/order/S-greavel'],
   ['order-marlvale', 'run/order/S-marlvale'],
@@ -26,7 +28,8 @@ const formats = ['A4', 'Letter'] as const;
 
 async function print(served: ServedPapers, name: string, place: string): Promise<void> {
   const page = await served.open(place);
-  await page.waitForSelector('article');
+  // A list is made when the page is printed.
+  if (!['bench', 'tank-book'].includes(name)) await page.waitForSelector('article');
   for (const format of formats) {
     const file = `${folder}${name}-${format}`;
     await page.pdf({ path: `${file}.pdf`, format, preferCSSPageSize: false, printBackground: true });

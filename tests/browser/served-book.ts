@@ -27,7 +27,7 @@ export interface ServedPages {
   readonly begin: (place: string, prepare?: Prepare) => Promise<Page>;
   /** A second window of the same browser, on the same book. */
   readonly beside: (place: string) => Promise<Page>;
-  /** A further window, with its own cookies and storage. */
+  /** A further window, with a storage of its own. */
   readonly open: (place: string, window?: Window, more?: BrowserContextOptions) => Promise<Page>;
   /** Restarts the program on the same book, and opens a window without stored data. */
   readonly restart: (place: string) => Promise<Page>;
@@ -156,7 +156,7 @@ async function serve(now: Standing): Promise<void> {
   });
   if (!served.ok) throw new Error(served.fault.says);
   now.served = served.value;
-  now.port = Number(new URL(served.value.newLink()).port);
+  now.port = Number(new URL(served.value.address).port);
 }
 
 async function openWindow(now: Standing, place: string, window: Window, more: BrowserContextOptions): Promise<Page> {
@@ -197,10 +197,8 @@ async function newPage({ complaints, strangers }: Standing, context: BrowserCont
   return page;
 }
 
-/** A link logs a browser in once; after that its cookie does. */
+/** A window comes in by a link of its own. */
 async function goIn({ served }: Standing, page: Page, place: string): Promise<void> {
-  const link = served?.newLink() ?? '';
-  await page.context().request.get(link, { maxRedirects: 0 });
-  await page.goto(`${new URL(link).origin}/#/${place}`);
+  await page.goto(`${served?.newLink() ?? ''}#/${place}`);
   await page.waitForSelector(place.startsWith('bench') ? '[role="gridcell"]' : 'h1');
 }

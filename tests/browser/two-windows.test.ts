@@ -109,10 +109,7 @@ describe('two windows on one book', () => {
     });
     if (!second.ok) throw new Error(second.fault.says);
     const far = await one.context().newPage();
-    const link = second.value.newLink();
-    await far.goto(link);
-    await far.waitForSelector('h1');
-    await far.goto(`${new URL(link).origin}/#/bench`);
+    await far.goto(`${second.value.newLink()}#/bench`);
     await far.waitForSelector('[role="gridcell"]');
     await goTo(far, 'Litter depth', 'T08');
     await write(one, ['Litter depth', 'T08'], '35');
@@ -123,6 +120,19 @@ describe('two windows on one book', () => {
     await far.close();
     await second.value.close();
     expect([price[0] === price[1], log]).toEqual([true, []]);
+  });
+
+  test('a window of the same browser needs no link, and one of another browser is told how to come in', async () => {
+    const { origin } = new URL(one.url());
+    const [beside, stranger] = [await one.context().newPage(), await pages.open('jobs')];
+    await beside.goto(`${origin}/#/jobs`);
+    await beside.waitForSelector('h1:text-is("Jobs")');
+    await stranger.evaluate(() => sessionStorage.clear());
+    await stranger.reload();
+    const says = await stranger.getByRole('main').getByRole('alert').textContent();
+    await stranger.context().close();
+    await beside.close();
+    expect(says).toContain('This window has not been let in.');
   });
 
   test('each sees the other’s edits, sizes and undone edits, with prices, without being asked', async () => {

@@ -20,7 +20,7 @@ describe.each([
     expect(ended).toBe(0);
     expect(said).toContain('Workshop.loamwright is open. Ctrl+C ends Loamwright.\n');
     expect(said).toMatch(
-      /Open this link, which lets one browser in, once: http:\/\/127\.0\.0\.1:\d+\/\?key=[\w-]{43}\n$/,
+      /Open this link within a minute; it lets one browser in, once: http:\/\/127\.0\.0\.1:\d+\/\?key=[\w-]{43}\n$/,
     );
   });
 

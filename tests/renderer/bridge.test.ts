@@ -52,7 +52,7 @@ describe('openBridge on the desktop', () => {
 
     expect(await bridge.call('file.recent', {})).toEqual({
       ok: false,
-      fault: { says: 'Loamwright does not answer. Whether this was kept shows when it is back.', readAgain: true },
+      fault: { says: 'Loamwright does not answer. Not kept, unless it shows when it is back.', readAgain: true },
     });
     expect(await bridge.call('file.recent', {})).toEqual({ ok: true, value: { books: [] } });
   });

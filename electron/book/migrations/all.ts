@@ -21,6 +21,7 @@ import { priceLists } from './0020-price-lists.ts';
 import { recipeFamily } from './0021-recipe-family.ts';
 import { tableViews } from './0022-table-views.ts';
 import { notGiven } from './0023-not-given.ts';
+import { checksums } from './0024-checksums.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -47,4 +48,5 @@ export const migrations: readonly Migration[] = [
   recipeFamily,
   tableViews,
   notGiven,
+  checksums,
 ];

@@ -54,19 +54,21 @@ const bookRestoreCommand: Command = {
     }),
 };
 
-/** Puts a backup in the place of a book that is missing or cannot be opened. */
+/** Puts a backup in the place of a book that is missing, cannot be opened or is not sound. */
 const bookRecoverCommand: Command = {
   name: 'book recover',
   usage:
-    'book recover [DAY|FILE] [--book FILE]: puts the last backup, or this one, in the place of a book that does not open; the old file is kept beside it',
+    'book recover [DAY|FILE] [--book FILE]: puts the last backup, or this one, in the place of a book that does not open or is not sound; the old file is kept beside it',
   options: bookOption,
   run: (given) => {
     if (given.words.length > 1) return wrongUse('Name one backup at most: book recover 2027-03-10');
     const path = bookFile(given);
     const opens = openBook(path, { today: today(), backups: false });
     if (opens.ok) {
+      const checked = opens.value.check();
       opens.value.close();
-      return refusal(`${path} opens. To bring back what a backup says: book restore DAY`);
+      if (checked.ok && checked.value.sound)
+        return refusal(`${path} opens and is sound. To bring back what a backup says: book restore DAY`);
     }
     const backup = backupAsked(given);
     if (!backup.ok) return refusal(backup.fault);
@@ -74,7 +76,7 @@ const bookRecoverCommand: Command = {
     if (!done.ok) return refusal(sayBookFault(done.fault, backup.value));
     const { aside } = done.value;
     const json = { recovered: path, from: backup.value, aside: aside ?? null };
-    const kept = aside === undefined ? '' : `\nThe file that did not open is kept: ${aside}`;
+    const kept = aside === undefined ? '' : `\nThe file that was there is kept: ${aside}`;
     return { is: 'answer', json, table: () => `Recovered: ${path}, from ${backup.value}${kept}` };
   },
 };

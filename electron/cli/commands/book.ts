@@ -5,6 +5,7 @@ import { type Beginning, beginnings } from '#shared-calc/contract/beginnings.ts'
 import type { Command } from '#electron/cli/command.ts';
 import { refusal, wrongUse } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
+import { ok } from '#shared-calc/result.ts';
 import { today } from '#electron/service/today.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
@@ -41,15 +42,18 @@ function startOf(given: Arguments): Beginning | undefined {
   return beginnings.find((each) => each === given.text('start'));
 }
 
-/** Checks a whole book: the file, every record, the issued quotes, the journal. */
+/** Checks a whole book: the file, every record and its checksum, the issued quotes, the journal. */
 export const bookCheckCommand: Command = {
   name: 'book check',
-  usage: 'book check [--book FILE]: looks through the whole book',
-  options: bookOption,
+  usage:
+    'book check [--accept] [--book FILE]: looks through the whole book; --accept first takes it as it stands, where checksums or journal say otherwise',
+  options: { ...bookOption, accept: 'flag' },
   misuse: ({ words: [word] }) =>
     word === undefined ? undefined : `What is ${word} for? Another book is named by --book.`,
   run: (given) =>
     withBook(given, (book) => {
+      const accepted = given.flag('accept') ? book.accept() : ok(undefined);
+      if (!accepted.ok) return refusal(sayBookFault(accepted.fault, book.path));
       const checked = book.check();
       if (!checked.ok) return { is: 'no book', says: sayBookFault(checked.fault, book.path) };
       const { sound, version, revision, counts, findings } = checked.value;

@@ -204,12 +204,12 @@ function forkedAnswer(change: Change, { records }: Derived): Outcome {
 const takeCommand: Command = {
   name: 'recipe take',
   usage:
-    'recipe take H5 [--lines litter,capping] [--keep] [--sizes T07] [--note T] [--who R-builder] [--try]: takes lines as its parent has them, by itself those that the parent changed since; with --keep its own stay',
-  options: { ...writing, lines: 'text', keep: 'flag' },
+    'recipe take H5 [--lines litter,capping] [--keep] [--tanks stay|take] [--sizes T07] [--note T] [--who R-builder] [--try]: takes lines as its parent has them, by itself those that the parent changed since; with --keep its own stay',
+  options: { ...writing, lines: 'text', keep: 'flag', tanks: 'text' },
   misuse: (given) => wordsMisuse(given, ['recipe, as H5']),
   run: (given) => {
     const [recipe = ''] = given.words;
-    const input = { recipe, lines: listOf(given, 'lines'), keep: given.flag('keep') };
+    const input = { recipe, lines: listOf(given, 'lines'), keep: given.flag('keep'), tanks: given.text('tanks') };
     return actOnFamily(given, { act: takeFromParent as Act, input }, (done) => movedAnswer(recipe, recipe, done));
   },
 };
@@ -217,12 +217,12 @@ const takeCommand: Command = {
 const sendCommand: Command = {
   name: 'recipe send',
   usage:
-    'recipe send H5 [--lines litter,capping] [--sizes T07] [--note T] [--who R-builder] [--try]: has the parent take what differs in a recipe',
-  options: { ...writing, lines: 'text' },
+    'recipe send H5 [--lines litter,capping] [--tanks stay|same|all] [--of T01] [--sizes T07] [--note T] [--who R-builder] [--try]: has the parent take what differs in a recipe',
+  options: { ...writing, lines: 'text', tanks: 'text', of: 'text' },
   misuse: (given) => wordsMisuse(given, ['recipe, as H5']),
   run: (given) => {
     const [recipe = ''] = given.words;
-    const input = { recipe, lines: listOf(given, 'lines') };
+    const input = { recipe, lines: listOf(given, 'lines'), tanks: given.text('tanks'), of: given.text('of') };
     return actOnFamily(given, { act: sendToParent as Act, input }, (done) =>
       movedAnswer(recipe, done.before.records.recipe.get(recipe)?.parent ?? recipe, done),
     );

@@ -1,4 +1,5 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
+import { benchList } from '#renderer/bench/bench-list.ts';
 import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import { contextNow } from '#renderer/books/book-api.ts';
@@ -15,6 +16,7 @@ import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { places } from '#shared-calc/contract/places.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { FollowedPanel } from '#renderer/panel/followed-panel.tsx';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { memo } from '#shared-calc/records/memo.ts';
 import { guessesAsMissing } from '#shared-calc/buy/missing.ts';
 import { countMissing } from '#shared-calc/buy/say-missing.ts';
@@ -64,6 +66,7 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
         </>
       ),
       sidePanel: <FollowedPanel panel={bench.panel} turn={bench.panelTurn} acts={bench.panelActs} />,
+      printed: () => benchList(bench.view.peek(), workshopOf(store.book.records.peek())),
       find: findOn(store, optionsMemo),
     };
   };

@@ -4,6 +4,7 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { functionList } from './function-list.ts';
 import { FunctionLeaf } from './function-leaf.tsx';
 import { findFunction, functionGroups } from './function-words.ts';
 import { exampleTexts } from './try-function.ts';
@@ -31,6 +32,8 @@ export function functionBookPlace(api: BookApi): (route: Route) => PlaceView {
           <FunctionLeaf key={entry.name} entry={entry} context={context} tryExample={tryExample} />
         </div>
       ),
+      // A function that was asked for is printed as it is shown; else the whole book is.
+      ...(rest[0] === undefined && { printed: () => functionList(context.workshop) }),
       sidePanel: (
         <TryBox key={entry.name} entry={entry} texts={texts} write={write} display={context.display} say={api.say} />
       ),

@@ -1,23 +1,21 @@
+import type { ComponentChildren } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
-import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
-import { Table } from '#renderer/kit/table.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
-import { figuresBetween, recipeDiff, type FigurePair, type LineDifference } from '#shared-calc/derive/recipe-diff.ts';
+import { kinship, makeChild, sayKinship } from '#shared-calc/acts/make-child.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
-import { headingOf } from '#shared-calc/fields/record-fields.ts';
-import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { lineMarks, type LineMark } from '#shared-calc/recipe/family-marks.ts';
-import { lineLabel } from '#shared-calc/recipe/line-label.ts';
-import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
-import { entryText } from '#shared-calc/recipe/typed-text.ts';
-import type { Line, Recipe } from '#shared-calc/records/records.ts';
+import { mostAlike } from '#shared-calc/derive/recipe-diff.ts';
+import { lineMarks, tankMarks, type LineMark } from '#shared-calc/recipe/family-marks.ts';
+import { applyChange } from '#shared-calc/records/change.ts';
+import type { Recipe } from '#shared-calc/records/records.ts';
 import { actNames } from '#shared-calc/words/act-names.ts';
-import { TouchedPart, type FamilyAct } from './touched-part.tsx';
+import { DifferenceTable } from './difference-table.tsx';
+import { familyMove, type FamilyMove, type ForTanks, type MoveKind } from './family-move.ts';
+import { TouchedPart } from './touched-part.tsx';
 
 interface DifferencesParts {
   readonly book: BookStore;
@@ -31,10 +29,9 @@ interface DifferencesParts {
 export function DifferencesDialog({ book, recipe, tank: first, close }: DifferencesParts) {
   const records = book.records.value;
   const others = [...records.recipe.values()].filter(({ id }) => id !== recipe.id);
-  const [other, setOther] = useState(recipe.parent ?? others[0]?.id ?? '');
+  const [other, setOther] = useState(() => recipe.parent ?? mostAlike(records, recipe.id) ?? '');
   const [tank, setTank] = useState(first ?? '');
   const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
-  const marks = useMemo(() => lineMarks(records, recipe.id), [records, recipe.id]);
   return (
     <Dialog title={`${recipe.id} beside ${other}`} wide close={close}>
       {(leave) => (
@@ -48,15 +45,7 @@ export function DifferencesDialog({ book, recipe, tank: first, close }: Differen
             />
             <ChoiceField label="Figures on" value={tank} options={tanks} choose={setTank} />
           </Fields>
-          <Lines
-            key={other}
-            book={book}
-            recipe={recipe}
-            other={other}
-            tank={tank}
-            marks={other === recipe.parent ? marks : []}
-            leave={leave}
-          />
+          <Lines key={other} book={book} recipe={recipe} other={other} tank={tank} leave={leave} />
         </>
       )}
     </Dialog>
@@ -66,129 +55,157 @@ export function DifferencesDialog({ book, recipe, tank: first, close }: Differen
 interface LinesParts extends Omit<DifferencesParts, 'tank' | 'close'> {
   readonly other: string;
   readonly tank: string;
-  /** Of its parent alone. */
-  readonly marks: readonly LineMark[];
   readonly leave: () => void;
 }
 
-function Lines({ book, recipe, other, tank, marks, leave }: LinesParts) {
+function Lines({ book, recipe, other, tank, leave }: LinesParts) {
+  const [derived, { id }] = [book.derived.value, recipe];
+  const isParent = other === recipe.parent;
+  const marks = useMemo(() => (isParent ? lineMarks(derived.records, id) : []), [derived, id, isParent]);
+  const limited = useMemo(() => tankMarks(derived.records, id), [derived, id]);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
-  const [act, setAct] = useState<FamilyAct>();
-  const [wrong, setWrong] = useState<string>();
-  const turn = (line: string, on: boolean) => {
+  const turn = (line: string, on: boolean) =>
     setChosen(new Set(on ? [...chosen, line] : [...chosen].filter((each) => each !== line)));
-    setAct(undefined);
-  };
-  const lines = [...chosen];
-  const run = (does: FamilyAct) => {
-    const refused = doIt(book, does, { recipe: recipe.id, lines });
-    setWrong(refused);
-    setAct(undefined);
-    if (refused === undefined) setChosen(new Set());
-  };
+  const close = <Button onClick={leave}>{actNames.close}</Button>;
   return (
     <>
       <DialogScroll label="Lines that differ">
-        <LineTable derived={book.derived.value} {...{ recipe, other, tank, marks, chosen, turn }} />
+        <DifferenceTable {...{ derived, recipe, other, tank, marks, limited, chosen, turn }} />
       </DialogScroll>
-      {act && <TouchedPart derived={book.derived.value} recipe={recipe.id} lines={lines} act={act} />}
-      {marks.length > 0 && chosen.size === 0 && <MutedLine>Choose lines to take, to keep or to send up.</MutedLine>}
+      {recipe.parent === undefined && <ChildPart book={book} recipe={recipe} parent={other} />}
+      {isParent && marks.length + limited.length > 0 ? (
+        <MovePart
+          key={[...chosen].join(' ')}
+          book={book}
+          recipe={id}
+          lines={[...chosen]}
+          marks={marks}
+          limited={limited.filter(({ name }) => chosen.has(name))}
+          done={() => setChosen(new Set())}
+        >
+          {close}
+        </MovePart>
+      ) : (
+        <Buttons>{close}</Buttons>
+      )}
+    </>
+  );
+}
+
+interface MoveParts extends Pick<DifferencesParts, 'book'> {
+  readonly recipe: string;
+  /** The lines that are chosen, by name. */
+  readonly lines: readonly string[];
+  readonly marks: readonly LineMark[];
+  /** What differs of the chosen lines for some tanks alone. */
+  readonly limited: readonly LineMark[];
+  readonly done: () => void;
+  readonly children: ComponentChildren;
+}
+
+/** The acts on the chosen lines; the first press shows what it is to open jobs, the second does it. */
+function MovePart({ book, recipe, lines, marks, limited, done, children }: MoveParts) {
+  const isLimited = lines.every((name) => !marks.some((mark) => mark.name === name));
+  const [tanks, setTanks] = useState<ForTanks>(isLimited ? 'along' : 'stay');
+  const [kind, setKind] = useState<MoveKind>();
+  const [wrong, setWrong] = useState<string>();
+  const move = useMemo(() => kind && familyMove(kind, { recipe, lines }, tanks), [kind, recipe, tanks]);
+  const run = () => {
+    const refused = move && doMove(book, move);
+    setWrong(refused);
+    setKind(undefined);
+    if (refused === undefined) done();
+  };
+  return (
+    <>
+      {limited.length > 0 && <TanksField limited={limited} value={tanks} choose={setTanks} />}
+      {move && <TouchedPart derived={book.derived.value} asked={move} />}
+      {lines.length === 0 && <MutedLine>Choose lines to take, to keep or to send up.</MutedLine>}
       <Fault role="alert">{wrong}</Fault>
       <Buttons>
-        <Button onClick={leave}>{actNames.close}</Button>
-        {marks.length > 0 &&
-          acts.map(([does, name]) => (
-            <Button
-              key={does}
-              look={act === does ? 'main' : 'framed'}
-              disabled={chosen.size === 0}
-              onClick={() => (act === does ? run(does) : setAct(does))}
-            >
-              {act === does ? `${name}: do it` : name}
-            </Button>
-          ))}
+        {children}
+        {moves.map(([does, name]) => (
+          <Button
+            key={does}
+            look={kind === does ? 'main' : 'framed'}
+            disabled={lines.length === 0}
+            onClick={() => (kind === does ? run() : setKind(does))}
+          >
+            {kind === does ? `${name}: do it` : name}
+          </Button>
+        ))}
       </Buttons>
     </>
   );
 }
 
-function doIt(book: BookStore, does: FamilyAct, named: { readonly recipe: string; readonly lines: string[] }) {
-  const input = { ...named, note: '' };
-  return does === 'send'
-    ? book.doAct('sendToParent', input)
-    : book.doAct('takeFromParent', { ...input, keep: does === 'keep' });
+function doMove(book: BookStore, move: FamilyMove): string | undefined {
+  return move.act === 'sendToParent' ? book.doAct(move.act, move.input) : book.doAct(move.act, move.input);
 }
 
-interface TableParts extends Pick<LinesParts, 'recipe' | 'other' | 'tank' | 'marks'> {
-  readonly derived: Derived;
-  readonly chosen: ReadonlySet<string>;
-  readonly turn: (line: string, on: boolean) => void;
-}
-
-function LineTable({ derived, recipe, other, tank, marks, chosen, turn }: TableParts) {
-  const { records, display } = derived;
-  const sides = [
-    { records, recipe: other },
-    { records, recipe: recipe.id },
-  ] as const;
-  const rows = useMemo(() => recipeDiff(...sides), [records, other, recipe.id]);
-  const figures = useMemo(() => figuresBetween(...sides, tank), [records, other, recipe.id, tank]);
-  const markOf = new Map(marks.map((mark) => [mark.name, mark]));
-  const nameOf = (row: LineDifference) =>
-    markOf.has(row.line) ? (
-      <Checkbox label={labelOf(row)} on={chosen.has(row.line)} turn={(on) => turn(row.line, on)} />
-    ) : (
-      labelOf(row)
-    );
-  return (
-    <Table<LineDifference>
-      label="Lines that differ"
-      rows={rows}
-      empty={`No line differs from ${other}.`}
-      keyOf={({ line }) => line}
-      columns={[
-        { head: 'Line', names: true, cell: nameOf },
-        { head: other, cell: ({ left }) => textOf(left, display) },
-        { head: recipe.id, cell: (row) => `${textOf(row.right, display)}${toldOf(row)}` },
-        { head: `On ${tank}`, figure: true, cell: (row) => figureOf(row, figures.get(row.line), display) },
-        { head: 'Since', cell: ({ line }) => sinceOf(markOf.get(line), other) },
-      ]}
-    />
-  );
-}
-
-function figureOf({ left, right }: LineDifference, pair: FigurePair | undefined, display: Display): string {
-  const unit = (right ?? left)?.unit ?? 'number';
-  const said = (value: FigurePair['from']) => (value === undefined ? '-' : showWithUnit(value, unit, display));
-  if (!pair) return '';
-  return pair.moved ? `${said(pair.from)} → ${said(pair.to)}` : said(pair.to);
-}
-
-function textOf(line: Line | undefined, display: Display): string {
-  if (!line) return 'not there';
-  const text = entryText(houseTextOf(line), display);
-  return text === '' ? 'no figure' : text;
-}
-
-const acts = [
+const moves = [
   ['take', actNames.takeFromParent],
   ['keep', actNames.keepOwn],
   ['send', actNames.sendUp],
 ] as const;
 
-function labelOf({ left, right, line }: LineDifference): string {
-  const of = right ?? left;
-  return of ? lineLabel(of) : line;
+interface TanksParts {
+  readonly limited: readonly LineMark[];
+  readonly value: ForTanks;
+  readonly choose: (tanks: ForTanks) => void;
 }
 
-/** What differs beside the figure: `, note`. */
-function toldOf({ keys, left, right }: LineDifference): string {
-  if (keys.length === 0 || left?.text !== right?.text) return '';
-  return ` (${keys.map((key) => headingOf('line', key).toLowerCase()).join(', ')})`;
+/** What becomes of the figures of lines for some tanks alone. */
+function TanksField({ limited, value, choose }: TanksParts) {
+  const tanks = [...new Set(limited.flatMap((mark) => mark.tanks ?? []))];
+  return (
+    <Fields look="wide">
+      <ChoiceField
+        label="Figures for some tanks"
+        value={typeof value === 'object' ? `of ${value.ofTank}` : value}
+        options={[
+          { value: 'stay', label: 'stay as they are here' },
+          { value: 'along', label: 'go along, for the same tanks' },
+          ...tanks.map((tank) => ({ value: `of ${tank}`, label: `that of ${tank} goes up for all tanks` })),
+        ]}
+        choose={(word) => {
+          const ofTank = tanks.find((tank) => word === `of ${tank}`);
+          if (ofTank !== undefined) choose({ ofTank });
+          else choose(word === 'along' ? 'along' : 'stay');
+        }}
+      />
+    </Fields>
+  );
 }
 
-function sinceOf(mark: LineMark | undefined, parent: string): string {
-  if (!mark || mark.moved.length === 0) return '';
-  const was = mark.moved.includes('text') ? mark.mark?.was.text : undefined;
-  return typeof was === 'string' && was !== '' ? `${parent} had ${was}` : `${parent} has changed`;
+interface ChildParts extends Pick<DifferencesParts, 'book' | 'recipe'> {
+  readonly parent: string;
+}
+
+/** Offers to make a whole copy a child of the recipe beside it. */
+function ChildPart({ book, recipe: { id }, parent }: ChildParts) {
+  const derived = book.derived.value;
+  const told = useMemo(() => childTold(derived, id, parent), [derived, id, parent]);
+  const [wrong, setWrong] = useState<string>();
+  if (told === undefined) return null;
+  return (
+    <>
+      <MutedLine>
+        As a child of {parent}: {told}. No figure of {id} changes, and later changes of {parent} reach the lines that
+        are equal.
+      </MutedLine>
+      <Fault role="alert">{wrong}</Fault>
+      <Buttons>
+        <Button onClick={() => setWrong(book.doAct('makeChild', { recipe: id, parent, note: '' }))}>
+          {actNames.holdDifferences}
+        </Button>
+      </Buttons>
+    </>
+  );
+}
+
+/** Nothing where it cannot be: of a recipe that inherits from it. */
+function childTold(derived: Derived, recipe: string, parent: string): string | undefined {
+  const done = makeChild.run(derived, { recipe, parent, note: '' });
+  return done.ok ? sayKinship(kinship(applyChange(derived.records, done.value), recipe)) : undefined;
 }

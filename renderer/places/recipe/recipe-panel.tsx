@@ -3,6 +3,8 @@ import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
+import { writeSeason } from '#shared-calc/read/read-season.ts';
+import type { Recipe, Records } from '#shared-calc/records/records.ts';
 import { FamilyPart } from './family-part.tsx';
 import type { Asked } from './recipe-ask.ts';
 import { HouseLog } from './house-log.tsx';
@@ -53,6 +55,7 @@ export function RecipePanel({ book, store, asked }: PanelParts) {
       </section>
       <FactList
         facts={[
+          ...purposeOf(recipe, records),
           ['Lines', store.lines.value.length],
           ['Open jobs built by it', jobs.length === 0 ? 'none' : jobs.map((job) => job.id).join(', ')],
         ]}
@@ -61,4 +64,15 @@ export function RecipePanel({ book, store, asked }: PanelParts) {
       <HouseLog book={book} recipe={recipe.id} />
     </SidePanel>
   );
+}
+
+/** The animals, tanks and season that a recipe is for, where it says so. */
+function purposeOf({ animalKind, tanks, season }: Recipe, records: Records): readonly (readonly [string, string])[] {
+  return [
+    ...(animalKind === undefined
+      ? []
+      : [['For animals', records.animalKind.get(animalKind)?.label ?? animalKind] as const]),
+    ...(tanks ? [['For tanks', tanks.join(', ')] as const] : []),
+    ...(season ? [['For the season', writeSeason(season)] as const] : []),
+  ];
 }

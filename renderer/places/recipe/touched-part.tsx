@@ -1,26 +1,24 @@
 import { useMemo } from 'preact/hooks';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';
-import { sendToParent, takeFromParent } from '#shared-calc/acts/family-acts.ts';
+import { runAct } from '#shared-calc/acts/act.ts';
+import { actTable } from '#shared-calc/acts/all-acts.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { touchedBy } from '#shared-calc/derive/house-offers.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { effectWords } from '#shared-calc/papers/house-said.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
-
-export type FamilyAct = 'take' | 'keep' | 'send';
+import type { FamilyMove } from './family-move.ts';
 
 interface TouchedParts {
   readonly derived: Derived;
-  readonly recipe: string;
-  readonly lines: readonly string[];
-  readonly act: FamilyAct;
+  readonly asked: FamilyMove;
 }
 
 /** What taking lines from a parent, or sending them up, is to each open job, before it is done. */
-export function TouchedPart({ derived, recipe, lines, act }: TouchedParts) {
-  const told = useMemo(() => previewOf({ derived, recipe, lines, act }), [derived, recipe, lines.join(), act]);
+export function TouchedPart({ derived, asked }: TouchedParts) {
+  const told = useMemo(() => previewOf(derived, asked), [derived, asked]);
   return typeof told === 'string' ? <MutedLine>{told}</MutedLine> : <TouchedJobs derived={derived} change={told} />;
 }
 
@@ -47,10 +45,7 @@ export function TouchedJobs({ derived, change }: JobParts) {
   );
 }
 
-function previewOf({ derived, recipe, lines, act }: TouchedParts) {
-  const done =
-    act === 'send'
-      ? sendToParent.run(derived, { recipe, lines: [...lines], note: '' })
-      : takeFromParent.run(derived, { recipe, lines: [...lines], keep: act === 'keep', note: '' });
+function previewOf(derived: Derived, { act, input }: FamilyMove) {
+  const done = runAct(actTable[act], derived, input);
   return done.ok ? done.value : sayActFault(done.fault);
 }

@@ -72,10 +72,7 @@ async function openPage({ browser, served, complaints }: Parts, place: string, w
     if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(error.message));
-  const link = served.newLink();
-  await page.goto(link);
-  await page.waitForSelector('h1');
-  await page.goto(`${new URL(link).origin}/#/${place}`);
+  await page.goto(`${served.newLink()}#/${place}`);
   await page.waitForSelector('h1');
   return page;
 }

@@ -85,7 +85,10 @@ describe('listBackups', () => {
     db.exec("UPDATE tank SET note = 'altered' WHERE id = 'T07'");
     db.close();
 
-    expect(openOn(path, day(2))).toEqual([{ kind: 'backup-unsound', findings: 1 }]);
+    expect(openOn(path, day(2))).toEqual([
+      { kind: 'backup-unsound', findings: 2 },
+      { kind: 'altered', rows: [{ table: 'tank', key: 'T07' }] },
+    ]);
     expect(listBackups(path).map((backup) => backup.day)).toEqual([day(1)]);
   });
 

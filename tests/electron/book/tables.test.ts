@@ -84,7 +84,7 @@ describe('tables', () => {
         db.exec(`DELETE FROM "${sqlName(kind)}"`);
         write(adding('try', ...added));
 
-        expect(listRecords(valueOf(readRecords(db)))).toEqual(
+        expect(listRecords(valueOf(readRecords(db)).records)).toEqual(
           added.length === 0 ? {} : { [kind]: added.map(({ record }) => record) },
         );
       }),

@@ -69,7 +69,7 @@ describe('a book that opens', () => {
     const was = await ratesIn(book());
     expect(await lw('book', 'recover', '--book', file)).toMatchObject({
       code: 1,
-      err: `${file} opens. To bring back what a backup says: book restore DAY\n`,
+      err: `${file} opens and is sound. To bring back what a backup says: book restore DAY\n`,
     });
     expect(await lwJson('book', 'restore', today(), '--book', file)).toMatchObject({ revision: 3 });
     expect(await ratesIn(file)).toBe(was);

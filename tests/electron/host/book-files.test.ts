@@ -18,8 +18,8 @@ async function sendBook(at: HostAtHand, body: string | Buffer, headers: Readonly
 describe('a copy of the book', () => {
   test('is sent whole to the page alone, and nothing of it stays', async () => {
     const at = await hostAtHand();
-    const cookie = await goIn(at);
-    const answer = await fetch(`${at.address}/copy`, { headers: { cookie } });
+    const authorization = await goIn(at);
+    const answer = await fetch(`${at.address}/copy`, { headers: { authorization } });
     const bytes = Buffer.from(await answer.arrayBuffer());
 
     expect([answer.status, answer.headers.get('content-disposition')]).toEqual([
@@ -35,22 +35,22 @@ describe('a copy of the book', () => {
 describe('a book that a browser sends', () => {
   test('is taken in under its name, and opened', async () => {
     const at = await hostAtHand();
-    const cookie = await goIn(at);
-    const copy = Buffer.from(await (await fetch(`${at.address}/copy`, { headers: { cookie } })).arrayBuffer());
-    const sent = await sendBook(at, copy, { cookie });
+    const authorization = await goIn(at);
+    const copy = Buffer.from(await (await fetch(`${at.address}/copy`, { headers: { authorization } })).arrayBuffer());
+    const sent = await sendBook(at, copy, { authorization });
 
     expect(JSON.parse(sent.body)).toMatchObject({ ok: true, value: { name: 'Ferry.loamwright' } });
     expect(readdirSync(at.folder)).toContain('Ferry.loamwright');
-    const info = await callAsPage(at.address, cookie, 'book.info', {});
+    const info = await callAsPage(at.address, authorization, 'book.info', {});
     expect(info.body).toContain('Ferry.loamwright');
   });
 
   test('is refused where it is none, and the open one stays', async () => {
     const at = await hostAtHand();
-    const cookie = await goIn(at);
+    const authorization = await goIn(at);
     const before = readFileSync(join(at.folder, 'Workshop.loamwright'));
 
-    expect(JSON.parse((await sendBook(at, 'no book', { cookie })).body)).toEqual({
+    expect(JSON.parse((await sendBook(at, 'no book', { authorization })).body)).toEqual({
       ok: false,
       fault: { says: 'Ferry.loamwright is not a book.', readAgain: false },
     });
@@ -59,11 +59,11 @@ describe('a book that a browser sends', () => {
 
   test('is taken from the page alone, and only as a file', async () => {
     const at = await hostAtHand();
-    const cookie = await goIn(at);
+    const authorization = await goIn(at);
 
     expect((await sendBook(at, 'x', {})).status).toBe(403);
-    expect((await sendBook(at, 'x', { cookie, origin: 'http://evil.example' })).status).toBe(403);
-    expect((await sendBook(at, 'x', { cookie, 'content-type': 'text/plain' })).status).toBe(415);
+    expect((await sendBook(at, 'x', { authorization, origin: 'http://evil.example' })).status).toBe(403);
+    expect((await sendBook(at, 'x', { authorization, 'content-type': 'text/plain' })).status).toBe(415);
     expect(readdirSync(at.folder).filter((name) => name.startsWith('.part'))).toEqual([]);
   });
 });

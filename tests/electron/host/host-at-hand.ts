@@ -26,6 +26,8 @@ export interface HostAtHand {
   readonly folder: string;
   readonly served: ServedBook;
   readonly log: readonly string[];
+  /** The links that were written for the person who started it, because an old one was opened. */
+  readonly links: readonly string[];
 }
 
 export function temporaryFolder(): string {
@@ -57,6 +59,7 @@ export async function hostAtHand(folder = temporaryFolder(), port?: number): Pro
 /** A host over a small demo book that runs until it is closed, for many requests that change nothing. */
 export async function startHost(folder: string, port?: number): Promise<HostAtHand> {
   const log: string[] = [];
+  const links: string[] = [];
   const path = join(folder, 'Workshop.loamwright');
   if (!existsSync(path)) writeDemoBook(path, '2027-03-10');
   const served = await serveBook({
@@ -67,9 +70,10 @@ export async function startHost(folder: string, port?: number): Promise<HostAtHa
     recentFile: join(folder, 'recent.json'),
     lastPlaceFile: join(folder, 'last-place.json'),
     log: (text) => log.push(text),
+    onOldKey: (link) => links.push(link),
   });
   if (!served.ok) throw new Error(served.fault.says);
-  return { address: new URL(served.value.newLink()).origin, folder, served: served.value, log };
+  return { address: served.value.address, folder, served: served.value, log, links };
 }
 
 /** Requests a path exactly as given, without normalising it. */
@@ -100,15 +104,29 @@ export function ask(
   });
 }
 
-/** Opens a link and returns the cookie. */
-export async function goIn({ address, served }: Pick<HostAtHand, 'address' | 'served'>): Promise<string> {
-  const link = new URL(served.newLink());
-  const { headers } = await ask(address, link.pathname + link.search);
-  return headers['set-cookie']?.[0]?.split(';')[0] ?? '';
+/** Brings a link's key as the page does, and returns the secret. */
+export async function enter(link: string): Promise<Answer> {
+  const { origin, searchParams } = new URL(link);
+  return bring(origin, searchParams.get('key') ?? '', { origin });
+}
+
+/** Brings a key with other headers. */
+export function bring(address: string, key: string, headers: OutgoingHttpHeaders): Promise<Answer> {
+  const form = { 'content-type': 'application/x-www-form-urlencoded', ...headers };
+  return ask(address, '/enter', { method: 'POST', headers: form, body: `key=${key}` });
+}
+
+/** Comes in by a new link; returns the header that every call then has. */
+export async function goIn({ served }: Pick<HostAtHand, 'served'>): Promise<string> {
+  return bearing(await enter(served.newLink()));
+}
+
+export function bearing({ body }: Pick<Answer, 'body'>): string {
+  return `Bearer ${body.trim()}`;
 }
 
 /** Calls a channel as the page does. */
-export function callAsPage(address: string, cookie: string, channel: string, input: unknown): Promise<Answer> {
-  const headers = { cookie, origin: address, 'content-type': 'application/json' };
+export function callAsPage(address: string, authorization: string, channel: string, input: unknown): Promise<Answer> {
+  const headers = { authorization, origin: address, 'content-type': 'application/json' };
   return ask(address, `/call/${channel}`, { method: 'POST', headers, body: JSON.stringify(input) });
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
-import { judgeRequest } from '#electron/host/judge-request.ts';
+import { judgeEntry, judgeRequest } from '#electron/host/judge-request.ts';
 
 const address = 'http://127.0.0.1:41234';
 const page = { method: 'POST', host: '127.0.0.1:41234', origin: address, site: 'same-origin' };
@@ -26,5 +26,17 @@ describe('judgeRequest', () => {
     ['what the browser calls same-site', { ...page, site: 'same-site' }],
   ])('%s may not', (_, asked) => {
     expect(judgeRequest(asked, address)).toMatch(/\.$/);
+  });
+});
+
+describe('judgeEntry', () => {
+  test.each([
+    ['the page itself', page, true],
+    ['the file that opens a browser', { ...page, origin: 'null', site: 'cross-site' }, true],
+    ['a page on another port', { ...page, origin: 'http://127.0.0.1:8080' }, false],
+    ['a program that does not say', { ...page, origin: undefined }, false],
+    ['a name bent to this address', { ...page, host: 'rebound.example:41234' }, false],
+  ])('%s', (_, asked, may) => {
+    expect(judgeEntry(asked, address) === undefined).toBe(may);
   });
 });

@@ -7,7 +7,7 @@ import { describe, expect, onTestFinished, test } from 'vitest';
 
 import { openBook } from '#electron/book/open-book.ts';
 
-import { ask, callAsPage, pageIn, temporaryFolder } from './host-at-hand.ts';
+import { bearing, callAsPage, enter, pageIn, temporaryFolder } from './host-at-hand.ts';
 
 const program = fileURLToPath(new URL('./serve-for-test.ts', import.meta.url));
 
@@ -15,18 +15,18 @@ describe('a program that is killed in the middle of edits', () => {
   test('keeps every edit that it had said was kept, and its pages find it again', async () => {
     const folder = temporaryFolder();
     const first = await start(folder);
-    const cookie = await goInBy(first.link);
+    const authorization = await goInBy(first.link);
     const { address } = first;
-    const { opening, job } = await lookAt(address, cookie);
+    const { opening, job } = await lookAt(address, authorization);
     const saved: string[] = [];
-    const edits = writeUntilRefused(address, cookie, { opening, job }, saved);
+    const edits = writeUntilRefused(address, authorization, { opening, job }, saved);
     await waitFor(() => saved.length >= 5);
     first.child.kill('SIGKILL');
     await edits;
 
     const again = await start(folder);
     expect(again.address).toBe(address);
-    const now = await lookAt(address, cookie);
+    const now = await lookAt(address, authorization);
     expect(now.opening).not.toBe(opening);
     expect(now.jobs).toEqual(expect.arrayContaining(saved));
     // At most the one pending edit was stored without its answer having arrived.
@@ -42,7 +42,7 @@ describe('a program that is killed in the middle of edits', () => {
   test('one that is ended with Ctrl+C puts the book away, and forgets who was in', async () => {
     const folder = temporaryFolder();
     const first = await start(folder);
-    const cookie = await goInBy(first.link);
+    const authorization = await goInBy(first.link);
     expect(existsSync(join(folder, 'last-place.json'))).toBe(true);
     first.child.kill('SIGINT');
 
@@ -50,7 +50,7 @@ describe('a program that is killed in the middle of edits', () => {
     expect(existsSync(join(folder, 'Workshop.loamwright-wal'))).toBe(false);
     expect(existsSync(join(folder, 'last-place.json'))).toBe(false);
     const again = await start(folder);
-    expect((await callAsPage(again.address, cookie, 'book.info', {})).status).toBe(403);
+    expect((await callAsPage(again.address, authorization, 'book.info', {})).status).toBe(403);
   });
 });
 
@@ -77,9 +77,7 @@ async function start(folder: string): Promise<Started> {
 }
 
 async function goInBy(link: string): Promise<string> {
-  const { origin, pathname, search } = new URL(link);
-  const { headers } = await ask(origin, pathname + search);
-  return headers['set-cookie']?.[0]?.split(';')[0] ?? '';
+  return bearing(await enter(link));
 }
 
 interface Look {
@@ -89,8 +87,8 @@ interface Look {
   readonly jobs: readonly string[];
 }
 
-async function lookAt(address: string, cookie: string): Promise<Look> {
-  const { body } = await callAsPage(address, cookie, 'book.read', {});
+async function lookAt(address: string, authorization: string): Promise<Look> {
+  const { body } = await callAsPage(address, authorization, 'book.read', {});
   const { value } = JSON.parse(body) as {
     value: {
       info: { opening: string; revision: number };
@@ -104,7 +102,7 @@ async function lookAt(address: string, cookie: string): Promise<Look> {
 /** Adds one job after the other, each after the previous one was confirmed, until nobody answers. */
 async function writeUntilRefused(
   address: string,
-  cookie: string,
+  authorization: string,
   { opening, job }: Pick<Look, 'opening' | 'job'>,
   kept: string[],
 ): Promise<void> {
@@ -112,7 +110,11 @@ async function writeUntilRefused(
     const id = `J${1000 + serial}`;
     const change = { label: `job ${id}`, added: [{ kind: 'job', record: { ...job, id } }], updated: [], removed: [] };
     try {
-      const { status } = await callAsPage(address, cookie, 'book.apply', { opening, onRevision: serial, change });
+      const { status } = await callAsPage(address, authorization, 'book.apply', {
+        opening,
+        onRevision: serial,
+        change,
+      });
       if (status === 200) kept.push(id);
     } catch {
       return;

@@ -56,6 +56,15 @@ describe('what is read on the paper', () => {
   });
 });
 
+describe('a quote as a file', () => {
+  test('is light enough to be sent, and bears the name of its paper and job', async () => {
+    await page.evaluate(`location.hash = '#/quotes/J02'`);
+    await expect.poll(() => page.title()).toMatch(/^Quote, not issued yet, J02 /);
+    const file = await page.pdf({ printBackground: true });
+    expect(file.length).toBeLessThan(300_000);
+  });
+});
+
 noneComplained(pages);
 
 /** Its words part by part, without regard to style: a table row is one line, and so is a paragraph or an entry. */

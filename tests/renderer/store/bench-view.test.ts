@@ -1,5 +1,8 @@
+import { effect } from '@preact/signals';
 import { describe, expect, test } from 'vitest';
 import { sectionId } from '#renderer/store/section-rows.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
+import { withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 import { benchAtHand } from './book-at-hand.ts';
 import { box, rowIds, shown } from './shown-box.ts';
 
@@ -130,5 +133,33 @@ describe('boxes that did not change', () => {
     const changed = rows.filter((_, at) => after[at]?.[1] !== before[at]?.[1]);
     expect(changed).toContain('litter');
     expect(changed).not.toContain('drainage');
+  });
+
+  test('an edit that moves no limit of the place is shown once, however many sizes there are', async () => {
+    const records = demoRecords();
+    const more = Array.from({ length: 20 }, (_, at) => ({
+      id: `M${at}`,
+      job: 'J01',
+      tank: 'T03',
+      order: 10 + at,
+      label: `M${at}`,
+      count: 1,
+    }));
+    const hand = await benchAtHand(withRecords(records, 'size', [...records.size.values(), ...more]));
+    let views = 0;
+    const stop = effect(() => {
+      void hand.bench.view.value;
+      views += 1;
+    });
+    hand.clock.rest();
+    views = 0;
+    const before = hand.bench.view.peek().columns;
+    hand.bench.acts.write([{ row: 'litter_decay', column: 'T07', text: '1 each/yr' }]);
+    hand.clock.rest();
+    const after = hand.bench.view.peek().columns;
+    stop();
+    expect(hand.bench.view.peek().boxOf('litter_decay', 'T07')?.source).toBe('local');
+    expect(views).toBe(1);
+    expect(after.filter((head, at) => head !== before[at])).toEqual([]);
   });
 });

@@ -50,7 +50,7 @@ describe('openBookStore', () => {
     put(hand, 'Lobby', 'never');
     await hand.quiet();
     expect(titles(hand)).toEqual(['Ferry waiting hall', 'Ferry waiting hall']);
-    expect(hand.book.line.peek().said).toEqual({ words: 'The book refuses this.', refused: true });
+    expect(hand.book.line.peek().said).toEqual({ words: 'The book refuses this. Not kept: never.', refused: true });
   });
 
   test("another window's edit is taken in, and our own on top of it", async () => {
@@ -151,6 +151,6 @@ describe('openBookStore', () => {
     await hand.quiet();
     hand.clock.pass(5_000);
     hand.book.moveOn();
-    expect(hand.book.line.peek().said?.words).toBe('The book refuses this.');
+    expect(hand.book.line.peek().said?.words).toBe('The book refuses this. Not kept: never.');
   });
 });

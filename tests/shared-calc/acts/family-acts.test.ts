@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { copyRecipe } from '#shared-calc/acts/copy-recipe.ts';
 import { forkRecipe, sendToParent, takeFromParent } from '#shared-calc/acts/family-acts.ts';
@@ -124,40 +123,76 @@ describe('sendToParent', () => {
     );
   });
 
-  test('what is for some tanks stays there', () => {
-    const always = done(writeLineFor, { line: 'H5.litter', tanks: ['T01'], text: '45 mm' }, theirs);
+  const onTank = (from: Records, recipe: string, tank: string, name = 'litter') =>
+    linesFor(from, recipe, tank).find((line) => line.name === name)?.text;
+  const litter = (from: Records) =>
+    ['H1', 'H5', 'H6'].map((recipe) => ['T01', 'T02', 'T03'].map((tank) => onTank(from, recipe, tank)));
+  const always = done(writeLineFor, { line: 'H5.litter', tanks: ['T01'], text: '45 mm' }, theirs);
+  const usual = textOf(theirs, 'H1', 'litter');
+
+  test('what is for some tanks stays there, unless it is said to go up', () => {
     const sent = done(sendToParent, { recipe: 'H5' }, always);
     expect([...sent.difference.values()].filter((mark) => mark.for).map(({ recipe }) => recipe)).toEqual(['H5']);
+    expect(refused(sendToParent, { recipe: 'H5', lines: ['litter'] }, always)).toBe(
+      'H5 differs in litter depth only for some tanks: send it up for these tanks, or for all.',
+    );
+    expect(refused(takeFromParent, { recipe: 'H5', lines: ['litter'] }, always)).toBe(
+      'H5 differs in litter depth only for some tanks: take it for these tanks too.',
+    );
+  });
+
+  test('sent up for the same tanks, the house has it for them alone, and all that inherit it', () => {
+    const sent = done(sendToParent, { recipe: 'H5', lines: ['litter'], tanks: 'same' }, always);
+    const eachHas = ['45 mm', usual, usual];
+    expect(litter(sent)).toEqual([eachHas, eachHas, eachHas]);
+    expect([...sent.difference.values()].filter((mark) => mark.for).map(({ recipe }) => recipe)).toEqual(['H1']);
+  });
+
+  test('sent up for all tanks, it is the figure of the house; what another tank always has there stays', () => {
+    const third = done(writeLineFor, { line: 'H1.litter', tanks: ['T03'], text: '60 mm' }, always);
+    const sent = done(sendToParent, { recipe: 'H5', lines: ['litter'], tanks: 'all' }, third);
+    const eachHas = ['45 mm', '45 mm', '60 mm'];
+    expect(litter(sent)).toEqual([eachHas, eachHas, eachHas]);
+  });
+
+  test('where tanks differ among themselves, one of them is named', () => {
+    const two = done(writeLineFor, { line: 'H5.litter', tanks: ['T02'], text: '20 mm' }, always);
+    expect(refused(sendToParent, { recipe: 'H5', lines: ['litter'], tanks: 'all' }, two)).toBe(
+      'Litter depth is one figure for T01, another for T02: say whose goes up for all.',
+    );
+    const sent = done(sendToParent, { recipe: 'H5', lines: ['litter'], tanks: 'all', of: 'T02' }, two);
+    expect(litter(sent)[1]).toEqual(['45 mm', '20 mm', '20 mm']);
+    expect(litter(sent)[0]).toEqual(['20 mm', '20 mm', '20 mm']);
+  });
+
+  test('what the house always has for a tank does not come down on a recipe that had its own figure', () => {
+    const thin = done(writeLine, { line: 'H5.litter', text: '25 mm' }, theirs);
+    const house = done(writeLineFor, { line: 'H1.litter', tanks: ['T03'], text: '60 mm' }, thin);
+    const sent = done(sendToParent, { recipe: 'H5', lines: ['litter'] }, house);
+    expect(litter(sent).slice(0, 2)).toEqual([
+      ['25 mm', '25 mm', '60 mm'],
+      ['25 mm', '25 mm', '25 mm'],
+    ]);
+  });
+
+  test('an added line that gets another code above keeps what is written on it below', () => {
+    const other = done(addLine, { recipe: 'H6', after: 'drain_gap', label: 'Pump room' }, always);
+    const renamed = done(renameLine, { line: 'H6.pump_room', name: 'sump' }, other);
+    const figure = done(addLine, { recipe: 'H5', after: 'drain_gap', label: 'Pump room, wide' }, renamed);
+    const line = linesOf(figure, 'H5').find(({ label }) => label === 'Pump room, wide');
+    const named = done(renameLine, { line: line?.id, name: 'wide' }, figure);
+    const below = done(forkRecipe, { recipe: 'H5', id: 'H8' }, named);
+    const limited = done(writeLineFor, { line: line?.id, tanks: ['T01'], text: '7 mm' }, below);
+    const sent = done(sendToParent, { recipe: 'H5', lines: ['wide'] }, limited);
+    expect(['H1', 'H5', 'H8'].map((recipe) => onTank(sent, recipe, 'T01', 'wide'))).toEqual(['', '7 mm', '7 mm']);
   });
 });
 
-describe('a family, whatever is written in it', () => {
-  const lines = linesOf(records, 'H1').filter(
-    ({ role, unit, options }) => role === 'given' && unit === 'mm' && !options,
-  );
-  const edit = fc.record({
-    recipe: fc.constantFrom('H1', 'H5', 'H6'),
-    name: fc.constantFrom(...lines.map(({ name }) => name)),
-    mm: fc.integer({ min: 1, max: 80 }),
-  });
-
-  test('sent up and then taken, or taken and then sent up, nothing is left to differ', () => {
-    fc.assert(
-      fc.property(fc.array(edit, { minLength: 1, maxLength: 5 }), (edits) => {
-        let now = both;
-        for (const { recipe, name, mm } of edits)
-          now = done(writeLine, { line: `${recipe}.${name}`, text: `${mm} mm` }, now);
-        const names = lineMarks(now, 'H5').map(({ name }) => name);
-        if (names.length === 0) return;
-        const taken = done(takeFromParent, { recipe: 'H5', lines: names }, now);
-        expect(recipeDiff({ records: taken, recipe: 'H1' }, { records: taken, recipe: 'H5' })).toEqual([]);
-        expect(refused(sendToParent, { recipe: 'H5' }, taken)).toBe('H5 differs in nothing from its parent.');
-        const sent = done(sendToParent, { recipe: 'H5' }, now);
-        expect(linesOf(sent, 'H5')).toEqual(linesOf(now, 'H5'));
-        expect(refused(takeFromParent, { recipe: 'H5' }, sent)).toBe('H5 differs in nothing from its parent.');
-      }),
-      { numRuns: 12 },
-    );
+describe('takeFromParent of a line that is for some tanks', () => {
+  test('it is as for the others again', () => {
+    const always = done(writeLineFor, { line: 'H5.litter', tanks: ['T01'], text: '45 mm' }, both);
+    const taken = done(takeFromParent, { recipe: 'H5', lines: ['litter'], tanks: 'take' }, always);
+    expect([taken.difference.size, logOf(taken, 'H5').at(-1)?.slice(0, 3)]).toEqual([0, ['litter', 'take', 'H1']]);
   });
 });
 

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runAct, type Act } from '#shared-calc/acts/act.ts';
 import { put, remove } from '#shared-calc/acts/book-acts.ts';
@@ -164,33 +163,5 @@ describe('a line that is otherwise for some tanks', () => {
   test('a child that writes the line itself has its own for every tank', () => {
     const own = done(writeLine, { line: 'H5.litter', text: '60 mm' }, fifth);
     expect(linesFor(own, 'H5', 'T01').find(({ name }) => name === 'litter')?.text).toBe('60 mm');
-  });
-});
-
-describe('any edit of a parent', () => {
-  const given = linesOf(records, 'H1').filter(
-    ({ role, unit, options }) => role === 'given' && unit === 'mm' && !options,
-  );
-  const anyEdit = fc.record({
-    name: fc.constantFrom(...given.map(({ name }) => name)),
-    mm: fc.integer({ min: 1, max: 90 }),
-  });
-
-  test('reaches each child that does not change the line, and no other line of it', () => {
-    fc.assert(
-      fc.property(anyEdit, anyEdit, (ours, theirs) => {
-        const own = done(writeLine, { line: `H5.${ours.name}`, text: `${ours.mm} mm` }, family);
-        const after = done(writeLine, { line: `H1.${theirs.name}`, text: `${theirs.mm} mm` }, own);
-        const isSame = ours.name === theirs.name && own.difference.size > 0;
-        expect(line(after, 'H6', theirs.name).text).toBe(
-          isSame ? `${ours.mm} mm` : line(after, 'H1', theirs.name).text,
-        );
-        const changed = linesOf(after, 'H6')
-          .filter((each, at) => each !== linesOf(own, 'H6')[at])
-          .map(({ name }) => name);
-        expect(changed.filter((name) => name !== theirs.name)).toEqual([]);
-      }),
-      { numRuns: 25 },
-    );
   });
 });

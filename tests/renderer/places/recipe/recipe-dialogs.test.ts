@@ -62,6 +62,30 @@ describe('a house recipe', () => {
     await page.keyboard.press('Control+z');
     await expect.poll(() => line('Drainage depth').count()).toBe(1);
   });
+
+  test('a whole copy is made to hold only what differs, beside the recipe that is most like it', async () => {
+    await page.getByLabel('Recipe', { exact: true }).selectOption('H1');
+    await button('Copy the recipe').click();
+    await button('Beside another recipe').click();
+    await expect.poll(() => dialog().getByLabel('Recipe', { exact: true }).inputValue()).toBe('H1');
+    await does('Hold only what differs').click();
+    await expect.poll(() => does('Hold only what differs').count()).toBe(0);
+    await does('Close').click();
+    await expect.poll(() => page.getByText('It is as H1 in every line.').isVisible()).toBe(true);
+  });
+
+  test('a child is made for tanks that are picked and for a season', async () => {
+    await button('Make a child of it').click();
+    await dialog().getByLabel('For tanks').fill('T03');
+    await page.keyboard.press('Enter');
+    await dialog().getByLabel('For the season').fill('winter');
+    await does('Make it').click();
+    await expect.poll(() => dialog().getByRole('alert').innerText()).toContain('10-01 to 03-31');
+    await dialog().getByLabel('For the season').fill('10-01 to 03-31');
+    await does('Make it').click();
+    const panel = page.getByRole('complementary', { name: 'The recipe' });
+    await expect.poll(() => panel.innerText()).toMatch(/For tanks\s+T03\s+For the season\s+10-01 to 03-31/);
+  });
 });
 
 noneComplained(pages);
