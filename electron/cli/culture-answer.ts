@@ -94,12 +94,11 @@ function startRows(
   ];
 }
 
-function flyRows(
-  { flyStarts, flyTubs, flyFirst }: CultureBoard,
-  { dateOrder }: SaidDays,
-): readonly string[] {
+function flyRows({ flyStarts, flyTubs, flyFirst }: CultureBoard, { dateOrder }: SaidDays): readonly string[] {
   return [
-    ...(flyFirst ? [`flies: ${flyFirst.tubs} tubs set up on ${writeDay(flyFirst.on, dateOrder)} for the first week`] : []),
+    ...(flyFirst
+      ? [`flies: ${flyFirst.tubs} tubs set up on ${writeDay(flyFirst.on, dateOrder)} for the first week`]
+      : []),
     ...(flyStarts > 0 ? [`flies: ${flyStarts} tubs set up a week, ${flyTubs} on the shelf`] : []),
   ];
 }

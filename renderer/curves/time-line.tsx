@@ -52,7 +52,17 @@ const WORDS = 64;
 /**
  * Jobs or steps over the days, on one scale. Orders are hollow; steps done or goods in are solid; waiting is a line.
  */
-export function TimeLine({ title, under, label, rows, clashes = [], today, calendar, dateOrder, table }: TimeLineParts) {
+export function TimeLine({
+  title,
+  under,
+  label,
+  rows,
+  clashes = [],
+  today,
+  calendar,
+  dateOrder,
+  table,
+}: TimeLineParts) {
   const host = useRef<HTMLDivElement>(null);
   const width = useWidth(host, 900);
   const names = Math.min(190, Math.max(70, ...rows.map(({ name }) => name.length * 6.6 + 12)));

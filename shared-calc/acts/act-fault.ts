@@ -140,7 +140,13 @@ export type ActFault =
   | { readonly kind: 'order-all-in'; readonly order: string }
   | { readonly kind: 'order-closed'; readonly order: string; readonly closedOn: string; readonly display: Display }
   /** The day lies before that of the order. */
-  | { readonly kind: 'before-ordered'; readonly order: string; readonly ordered: string; readonly on: string; readonly display: Display }
+  | {
+      readonly kind: 'before-ordered';
+      readonly order: string;
+      readonly ordered: string;
+      readonly on: string;
+      readonly display: Display;
+    }
   /** A pack that another supplier sells. */
   | { readonly kind: 'pack-of-another'; readonly pack: string; readonly supplier: string; readonly seller: string }
   | { readonly kind: 'pack-without-price'; readonly pack: string; readonly on: string; readonly display: Display }

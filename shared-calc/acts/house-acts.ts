@@ -282,7 +282,8 @@ type Answered = Pick<z.infer<typeof Answer>, 'job' | 'answer'>;
 function answerFault(derived: Derived, change: HouseChange, { job: id, answer }: Answered): ActFault | undefined {
   const on = { change: change.id, job: id };
   const before = answerOf(change, id);
-  if (before) return { kind: 'answered-already', ...on, answer: before.answer, on: before.on, display: derived.display };
+  if (before)
+    return { kind: 'answered-already', ...on, answer: before.answer, on: before.on, display: derived.display };
   if (change.inForceOn === undefined) return { kind: 'only-proposed', change: change.id };
   const worked = derived.job(id);
   if (!worked || !recipesOf(derived.records, worked.job).has(change.recipe))

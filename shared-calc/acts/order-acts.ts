@@ -190,7 +190,8 @@ export const closeOrder = act<z.infer<typeof CloseOrder>>({
     const from = found.value;
     const { state } = orderStanding(records, from, day);
     if (state === 'in') return failed({ kind: 'order-all-in', order: id });
-    if (from.closedOn !== undefined) return failed({ kind: 'order-closed', order: id, closedOn: from.closedOn, display });
+    if (from.closedOn !== undefined)
+      return failed({ kind: 'order-closed', order: id, closedOn: from.closedOn, display });
     if (day < from.on) return failed({ kind: 'before-ordered', order: id, ordered: from.on, on: day, display });
     return ok(recordChanged(`${id} closed: the rest is not coming`, 'order', { from, to: { ...from, closedOn: day } }));
   },

@@ -58,7 +58,8 @@ export function risenPrices(
     const before = priceOn(records, pack.id, from);
     return before ? [{ pack, before, coins: roundCoins(before.priceCoins * (1 + share)) }] : [];
   });
-  if (risen.length === 0) return failed({ kind: 'nothing-priced', supplier, on: from, display: displayOf(workshopOf(records)) });
+  if (risen.length === 0)
+    return failed({ kind: 'nothing-priced', supplier, on: from, display: displayOf(workshopOf(records)) });
   return ok(risen);
 }
 

@@ -69,7 +69,11 @@ interface Came {
 }
 
 /** What came, line by line; more than is open only with a note. */
-function cameOf({ records, display }: Derived, order: Order, { lines, on, note }: OnReceipt): Result<readonly Came[], ActFault> {
+function cameOf(
+  { records, display }: Derived,
+  order: Order,
+  { lines, on, note }: OnReceipt,
+): Result<readonly Came[], ActFault> {
   const standing = orderStanding(records, order, on);
   const noted = note.trim() !== '';
   const fault = orderFault(standing, { on, noted, display });

@@ -208,7 +208,8 @@ function countMoves(
   if (Math.abs(difference) <= NOTHING) return ok([]);
   if (difference < 0) {
     const gone = takeLots(records, { ...from, amount: -difference });
-    if (-difference - partsSum(gone) > NOTHING) return failed({ kind: 'counted-before', goods: of, on: from.on, display });
+    if (-difference - partsSum(gone) > NOTHING)
+      return failed({ kind: 'counted-before', goods: of, on: from.on, display });
     return ok(partMoves(gone, told, moveIds(records)));
   }
   const into = takeLots(records, { ...from, amount: Infinity }).at(-1)?.lot;

@@ -77,7 +77,8 @@ export const harvestTub = act<z.infer<typeof HarvestTub>>({
     if (!given) return failed({ kind: 'tub-not-known', tub: id });
     const { may, over } = given;
     const asked = amount ?? may;
-    if (asked > may + LITTLE || asked <= 0) return failed({ kind: 'tub-gives-less', tub: id, asked, may, on, display: derived.display });
+    if (asked > may + LITTLE || asked <= 0)
+      return failed({ kind: 'tub-gives-less', tub: id, asked, may, on, display: derived.display });
     const what = sold ? 'sold' : 'used';
     const taken = { ...newMove(derived, open.value, { on, what, amount: -asked }), ...(job !== undefined && { job }) };
     const change = { ...emptyChange(`${Math.round(asked)} taken from tub ${id}`), added: [added('move', taken)] };
@@ -154,6 +155,7 @@ export function splitFrom(derived: Derived, { from, founders, on, into }: Split)
   const { stock } = open.value;
   if (!stock) return failed({ kind: 'tub-not-known', tub: from });
   const stands = animalsOn(stock, dayNumber(on));
-  if (founders > stands) return failed({ kind: 'tub-gives-less', tub: from, asked: founders, may: stands, on, display: derived.display });
+  if (founders > stands)
+    return failed({ kind: 'tub-gives-less', tub: from, asked: founders, may: stands, on, display: derived.display });
   return ok([{ ...newMove(derived, open.value, { on, what: 'used', amount: -founders }), note: `split into ${into}` }]);
 }

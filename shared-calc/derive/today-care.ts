@@ -7,7 +7,10 @@ import { fitter, ofJob, type TodayDraft } from './today-item.ts';
 const CARED = 'care';
 
 /** The next call or visit of a job that is handed over: the first that no care since covers. */
-export function careItems({ job, plan }: DerivedJob, { records: { done }, display }: Pick<Derived, 'records' | 'display'>): readonly TodayDraft[] {
+export function careItems(
+  { job, plan }: DerivedJob,
+  { records: { done }, display }: Pick<Derived, 'records' | 'display'>,
+): readonly TodayDraft[] {
   if (!isHandedOver(job)) return [];
   const dates = plan();
   if (!dates.ok) return [];

@@ -50,8 +50,10 @@ export function openDue(): (derived: Derived) => Due {
     const ofJob = (id: string) => {
       const job = derived.job(id);
       if (!job) return [];
-      return jobs(id, [job, derived.display, records.issuedQuote, records.done, records.order, records.houseChange], () =>
-        itemsOf(jobSources, job, derived),
+      return jobs(
+        id,
+        [job, derived.display, records.issuedQuote, records.done, records.order, records.houseChange],
+        () => itemsOf(jobSources, job, derived),
       );
     };
     return {

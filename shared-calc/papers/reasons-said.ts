@@ -9,7 +9,10 @@ export function reasonsOf({ done }: Pick<Records, 'done'>, job: string): readonl
 }
 
 /** `Moved to built on 10 March 2027, decided by builder: paid in cash on the day.` */
-export function sayReason({ step, quote = '', on, who, note }: Done, { records: { rate }, display }: Pick<Derived, 'records' | 'display'>): string {
+export function sayReason(
+  { step, quote = '', on, who, note }: Done,
+  { records: { rate }, display }: Pick<Derived, 'records' | 'display'>,
+): string {
   const what = step === 'issued' ? `Quote ${quote} issued` : `Moved to ${step}`;
   const by = inSentence(rate.get(who)?.label || who);
   return `${what} on ${paperDay(on, display)}, decided by ${by}: ${note}`;

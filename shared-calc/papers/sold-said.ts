@@ -25,5 +25,7 @@ function saidOf({ records, today, display }: SoldTerms, from: Job, to: Job): rea
   if (!quote || isUnsent(quote)) return [`${id} is frozen as ${soldAs}, which no client was sent.`];
   const stays = from.state === state ? [`${id} is sold as ${soldAs} now; it stays ${state}.`] : [];
   const until = bodyOf(quote)?.validUntil ?? today;
-  return until < today ? [...stays, `${soldAs} held until ${sayPlainDate(until, display)}; it is taken all the same.`] : stays;
+  return until < today
+    ? [...stays, `${soldAs} held until ${sayPlainDate(until, display)}; it is taken all the same.`]
+    : stays;
 }

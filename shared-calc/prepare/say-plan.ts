@@ -33,10 +33,7 @@ export interface PlanWords {
  * What decides, in one sentence: "Order plants by Friday 26 February or the library opens late.", "It waits for plant
  * quarantine until Thursday 1 April."
  */
-export function sayDecides(
-  { decides: { first, is, by }, because, late }: PrepPlan,
-  { what, days }: PlanWords,
-): string {
+export function sayDecides({ decides: { first, is, by }, because, late }: PrepPlan, { what, days }: PlanWords): string {
   if (is === 'waiting') return `It waits for ${because} until ${sayDay(by, days)}.`;
   return `${firstAct(first, is)} by ${sayDay(by, days)} or ${what} opens ${late > 0 ? 'later still' : 'late'}.`;
 }
@@ -92,6 +89,8 @@ function overdue({ steps }: PrepPlan, days: SaidDays): readonly string[] {
   return goodsSteps.flatMap((name) => {
     const late = steps.find((each) => each.step === name && each.overdue);
     if (!late?.due) return [];
-    return [`${goods[name]}: due on ${sayDay(late.due, days)} and not in; ask. Reckoned with for ${sayDay(late.date, days)}.`];
+    return [
+      `${goods[name]}: due on ${sayDay(late.due, days)} and not in; ask. Reckoned with for ${sayDay(late.date, days)}.`,
+    ];
   });
 }

@@ -41,11 +41,6 @@ export function figureWords(value: number | string | boolean, unit: string, disp
   return readUnits(showWithUnit(value, unit, display), display);
 }
 
-/** A figure that was written down with its unit, to its own precision: `12.6 L`. */
-export function givenWords(value: number, unit: string, display: Display): string {
-  return `${showGiven(value, unit, display)}\u00a0${shownUnitWords(unit, display)}`;
-}
-
 /** A sentence of the core with its units in their written form, each after a no-break space. */
 export function readUnits(sentence: string, display: Display): string {
   return sentence.replaceAll(/(?<=[\d.,]\u00a0)[\w/.%]*\w/g, (unit) => unitWords(unit, display.currency));

@@ -191,7 +191,13 @@ const withoutValue = {
   tank: 'Write a value in this box first; then it can always hold for this tank.',
 } as const;
 
-function sayQuarantine({ batch, until, daysLeft, on, display }: Extract<Own, { readonly kind: 'in-quarantine' }>): string {
+function sayQuarantine({
+  batch,
+  until,
+  daysLeft,
+  on,
+  display,
+}: Extract<Own, { readonly kind: 'in-quarantine' }>): string {
   return `Batch ${batch} is in quarantine until ${sayPlainDate(until, display)}, ${sayDays(daysLeft)} after ${sayPlainDate(on, display)}.`;
 }
 

@@ -116,7 +116,11 @@ function answer(records: Records, on: Day): Outcome {
   const tubs = [...records.cultureKind.values()].flatMap((kind) =>
     tubsOf(records, kind.id, on).map((tub): ListedTub => ({ kind, standing: standingOn(tub, kind, { on }) })),
   );
-  return { is: 'answer', json: tubs.map((tub) => tubJson(tub, records)), table: () => tubTable(tubs, displayOf(workshopOf(records))) };
+  return {
+    is: 'answer',
+    json: tubs.map((tub) => tubJson(tub, records)),
+    table: () => tubTable(tubs, displayOf(workshopOf(records))),
+  };
 }
 
 function tubJson({ kind, standing }: ListedTub, records: Records): Record<string, unknown> {

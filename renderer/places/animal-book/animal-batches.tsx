@@ -52,9 +52,13 @@ function Batch({ now, context, api }: BatchesParts & { readonly now: BatchNow })
       <FactList
         facts={[
           ['Came', `${paperDay(batch.cameOn, context.display)}, ${batch.from}`],
-          ...(batch.joinedOn === undefined ? [] : [['Last one joined', paperDay(batch.joinedOn, context.display)] as const]),
+          ...(batch.joinedOn === undefined
+            ? []
+            : [['Last one joined', paperDay(batch.joinedOn, context.display)] as const]),
           ...batch.looks.map(({ on, seen }) => [`Seen ${paperDay(on, context.display)}`, seen] as const),
-          ...batch.tests.map(({ on, which, result }) => [`${which}, ${paperDay(on, context.display)}`, `${result} (vet)`] as const),
+          ...batch.tests.map(
+            ({ on, which, result }) => [`${which}, ${paperDay(on, context.display)}`, `${result} (vet)`] as const,
+          ),
         ]}
       />
       {placements.length > 0 && (
@@ -77,7 +81,10 @@ function Batch({ now, context, api }: BatchesParts & { readonly now: BatchNow })
   );
 }
 
-function QuarantineWords({ now: { until, daysLeft, unplaced }, context }: Pick<BatchesParts, 'context'> & { readonly now: BatchNow }) {
+function QuarantineWords({
+  now: { until, daysLeft, unplaced },
+  context,
+}: Pick<BatchesParts, 'context'> & { readonly now: BatchNow }) {
   const left = unplaced === 0 ? 'all are planned in' : `${unplaced} go nowhere yet`;
   return daysLeft === 0 ? (
     <p>

@@ -66,7 +66,10 @@ function Order({ standing, context, api, asked }: OrderParts) {
   );
 }
 
-function StandingLine({ standing: { state, lateDays, due }, context: { display } }: Pick<OrderParts, 'standing' | 'context'>) {
+function StandingLine({
+  standing: { state, lateDays, due },
+  context: { display },
+}: Pick<OrderParts, 'standing' | 'context'>) {
   if (lateDays > 0)
     return (
       <Standing state="stop" sign="stop">
@@ -75,7 +78,10 @@ function StandingLine({ standing: { state, lateDays, due }, context: { display }
         </span>
       </Standing>
     );
-  const says = { open: `Due ${paperDay(due, display)}.`, 'part in': `Part in; the rest is due ${paperDay(due, display)}.` };
+  const says = {
+    open: `Due ${paperDay(due, display)}.`,
+    'part in': `Part in; the rest is due ${paperDay(due, display)}.`,
+  };
   if (state === 'open' || state === 'part in') return <MutedLine>{says[state]}</MutedLine>;
   return <MutedLine>{state === 'in' ? 'All of it is in.' : 'Closed: what had not come is needed again.'}</MutedLine>;
 }

@@ -39,7 +39,13 @@ export function JobsPart({ state, context }: PartView) {
         <EmptyNote>No job is under way: one is from its deposit to its handover.</EmptyNote>
       ) : (
         <>
-          <Clashes people={line.clashes} room={room} hours={state.hoursADay.value} places={state.places.value} days={context.display} />
+          <Clashes
+            people={line.clashes}
+            room={room}
+            hours={state.hoursADay.value}
+            places={state.places.value}
+            days={context.display}
+          />
           <TimeLine
             dateOrder={context.display.dateOrder}
             title={planned.length === 1 ? 'One job is under way' : `${planned.length} jobs are under way`}
@@ -49,7 +55,10 @@ export function JobsPart({ state, context }: PartView) {
             clashes={drawnClashes(line.clashes, room)}
             today={today}
             calendar={calendar}
-            table={{ headings: ['day', 'job', 'act', 'minutes', 'closed'], rows: line.entries.map((entry) => entryRow(entry, context.display)) }}
+            table={{
+              headings: ['day', 'job', 'act', 'minutes', 'closed'],
+              rows: line.entries.map((entry) => entryRow(entry, context.display)),
+            }}
           />
         </>
       )}
@@ -145,8 +154,8 @@ function Clashes({ people, room, hours, places, days }: ClashParts) {
             room
           </Flag>
           <span>
-            {from === to ? sayDay(from, days) : `From ${paperDay(from, days)} to ${paperDay(to, days)}`}: {tanks} tanks stand here at
-            once, {places} {places === 1 ? 'place' : 'places'}. {jobs.join(', ')}.
+            {from === to ? sayDay(from, days) : `From ${paperDay(from, days)} to ${paperDay(to, days)}`}: {tanks} tanks
+            stand here at once, {places} {places === 1 ? 'place' : 'places'}. {jobs.join(', ')}.
           </span>
         </li>
       ))}

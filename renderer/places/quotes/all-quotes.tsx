@@ -61,7 +61,10 @@ export function AllQuotes({ context, sealOf }: AllParts) {
   );
 }
 
-function HoldsUntil({ day, context: { today, display } }: Pick<AllParts, 'context'> & { readonly day: string | undefined }) {
+function HoldsUntil({
+  day,
+  context: { today, display },
+}: Pick<AllParts, 'context'> & { readonly day: string | undefined }) {
   if (day === undefined) return null;
   return (
     <>

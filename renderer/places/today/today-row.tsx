@@ -64,7 +64,10 @@ export function TodayRow({ item, state, context, goOn }: RowParts) {
   );
 }
 
-function When({ item: { day, late }, context: { today, display } }: Pick<RowParts, 'context'> & { readonly item: TodayItem }) {
+function When({
+  item: { day, late },
+  context: { today, display },
+}: Pick<RowParts, 'context'> & { readonly item: TodayItem }) {
   if (late > 0) {
     return (
       <p class={css['when']}>

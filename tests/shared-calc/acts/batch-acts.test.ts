@@ -30,7 +30,7 @@ describe('newBatch', () => {
       'batch TB-001: 10.88 L of leaves treated',
       [
         'Small oak leaves, dry',
-        '10.88\u00a0L loose',
+        '10.88 L loose',
         'Collected: Fern Hill wood',
         'Treated 1 March 2027: baked, aim clean',
         'Core: not measured',
@@ -62,7 +62,7 @@ describe('logBatch', () => {
     expect([label, batchOf(records).log, batchLabel(batchOf(records), { records, display: plainDisplay })[4]]).toEqual([
       'core log of batch TB-001',
       log,
-      'Core: 92\u00a0°C at its hottest',
+      'Core: 92 degC at its hottest',
     ]);
   });
 });

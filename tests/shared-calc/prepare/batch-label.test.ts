@@ -24,15 +24,20 @@ describe('batchLabel', () => {
   test('the bag says what leaves, where from, when, how and how hot', () => {
     expect(batchLabel(batch, { records: demoRecords(), display: plainDisplay })).toEqual([
       'Small oak leaves, dry',
-      '12.6\u00a0L loose',
+      '12.6 L loose',
       'Collected: Withy copse, east side',
       'Treated 6 April 2027: baked, aim clean',
-      'Core: 97\u00a0°C at its hottest',
+      'Core: 97 degC at its hottest',
     ]);
   });
 
   test('what was not written down is said to be missing', () => {
-    expect(batchLabel({ ...batch, collectedAt: '', log: [], note: 'top shelf' }, { records: demoRecords(), display: plainDisplay }).slice(2)).toEqual([
+    expect(
+      batchLabel(
+        { ...batch, collectedAt: '', log: [], note: 'top shelf' },
+        { records: demoRecords(), display: plainDisplay },
+      ).slice(2),
+    ).toEqual([
       'Collected: not written down',
       'Treated 6 April 2027: baked, aim clean',
       'Core: not measured',
