@@ -1,4 +1,5 @@
 import { computed } from '@preact/signals';
+import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { JobSwitchView, PageView } from '#renderer/frame/page-view.ts';
 import { readRoute, routeWithJob, writeRoute } from '#renderer/frame/place-route.ts';
 import { AskedHouse } from '#renderer/books/asked-house.tsx';
@@ -22,7 +23,6 @@ const keys: PageView['keys'] = [
 /** The page over an open book: every view, created once, the status line, and requests from the desktop menu. */
 export function pageOf(store: PageStore): PageView {
   const places = openPlaces(store);
-  beginOnBench(store);
   keepPageSize(document, store.book.records);
   const help = helpState();
   const dropped = droppedFiles({ api: store.book, takeList: takeDroppedList(store) });
@@ -42,6 +42,8 @@ export function pageOf(store: PageStore): PageView {
     keys,
     help,
     nextFlag,
+    nextMoved: (back) =>
+      goOnBench(store, store.bench.nextMoved(back), 'The last edit moved no other figure on the bench.'),
     refuse: store.book.refuse,
     moveOn: store.book.moveOn,
     place: (route) => {
@@ -67,11 +69,6 @@ function takeDroppedList({ book }: PageStore): (file: File) => void {
   };
 }
 
-/** A book without any size begins on the bench, which leads to the first one. */
-function beginOnBench({ book }: PageStore): void {
-  if (location.hash === '' && book.records.peek().size.size === 0) location.hash = writeRoute('bench');
-}
-
 function jobSwitch(store: PageStore): JobSwitchView {
   const api = jobApi(store);
   return {
@@ -89,10 +86,13 @@ function jobSwitch(store: PageStore): JobSwitchView {
   };
 }
 
-/** Flags are on the bench: from another view it opens the bench first. */
-function goToFlag({ bench, strips, book }: PageStore, back: boolean): void {
-  const place = bench.nextFlag(back);
-  if (!place) return book.say('No flag on the bench.');
+function goToFlag(store: PageStore, back: boolean): void {
+  goOnBench(store, store.bench.nextFlag(back), 'No flag on the bench.');
+}
+
+/** From another view it opens the bench first. */
+function goOnBench({ bench, strips, book }: PageStore, place: BoxPlace | undefined, none: string): void {
+  if (!place) return book.say(none);
   if (strips.current) return strips.current.go(place);
   bench.acts.choose(place);
   location.hash = writeRoute('bench');

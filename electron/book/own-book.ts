@@ -1,6 +1,6 @@
-import type { UseName } from '#shared-calc/fields/uses.ts';
+import { withoutPlace } from '#shared-calc/recipe/without-place.ts';
 import type { Added } from '#shared-calc/records/change.ts';
-import type { Line, Margin, RecordKind, Workshop } from '#shared-calc/records/records.ts';
+import type { Margin, RecordKind, Workshop } from '#shared-calc/records/records.ts';
 import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 
 export interface OwnTerms {
@@ -77,28 +77,9 @@ function ownWorkshop({ id, coinDecimals, oldPriceDays, openWeekdays }: Workshop)
 
 function ungiven(each: Added): Added {
   if (each.kind === 'material') return { ...each, record: unsold(each.record) };
-  return each.kind === 'line' ? { ...each, record: ownLine(each.record) } : each;
+  return each.kind === 'line' ? { ...each, record: withoutPlace(each.record) } : each;
 }
 
 function unsold<R extends { readonly supplier?: string | undefined }>(record: R): R {
   return withoutUndefined({ ...record, supplier: undefined });
-}
-
-/** What the demo's recipes say of its own rooms and shelf. */
-const ofThePlace: ReadonlySet<string> = new Set<UseName>([
-  'roomSummer',
-  'roomWinter',
-  'roomLowest',
-  'humiditySummer',
-  'humidityWinter',
-  'shelfRating',
-]);
-
-/** Nothing of the program reads the altitude of a recipe, so its line has no use. */
-const ALTITUDE = 'altitude';
-
-function ownLine(line: Line): Line {
-  return ofThePlace.has(line.use ?? '') || line.name === ALTITUDE
-    ? withoutUndefined({ ...line, text: '', ...noSource })
-    : line;
 }

@@ -264,7 +264,7 @@ function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid,
     });
     const [one = '', other] = start;
     const isThere = (other !== undefined && made.go(one, other)) || made.go(other ?? one);
-    if (!isThere) made.go(model.rows[0]?.key ?? '');
+    if (!isThere) made.go(model.rows[0]?.key ?? '', table.firstColumn);
     return () => {
       follow();
       arranged.value = undefined;

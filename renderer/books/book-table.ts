@@ -1,5 +1,7 @@
 import type { SignName } from '#renderer/frame/sign.tsx';
+import type { Days } from '#renderer/kit/day-picker.tsx';
 import type { Change } from '#shared-calc/records/change.ts';
+import type { Option } from '#shared-calc/read/read-choice.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { BookContext } from './book-api.ts';
 
@@ -35,8 +37,12 @@ export interface BookColumn<Row> {
   readonly rank?: (row: Row) => number | string | undefined;
   /** A typed bound of a filter as a figure of `rank`. */
   readonly bound?: (text: string) => Result<number, string>;
-  /** Words that are allowed here. */
-  readonly options?: readonly string[];
+  /** What is allowed here. */
+  readonly options?: readonly Option[];
+  /** The values of the options are codes that people know. */
+  readonly coded?: boolean;
+  /** A day: a calendar can be picked from. */
+  readonly days?: Days;
   /** Absent if the field is computed or cannot change after it is made; then `closed` says why. */
   readonly write?: (row: Row, text: string) => Result<Change, string>;
   readonly closed?: string;
@@ -67,6 +73,8 @@ export interface BookTable<Row extends BookRow> {
   readonly columns: (context: BookContext) => readonly BookColumn<Row>[];
   /** The row's name for finding and messages: "T07 Rectangle 900 × 445 × 600". */
   readonly nameOf: (row: Row) => string;
+  /** The column that is chosen when the book opens; left out: the first. */
+  readonly firstColumn?: string;
   readonly add?: (context: BookContext) => MadeRow;
   readonly copy?: (context: BookContext, row: Row) => MadeRow;
   readonly remove?: (context: BookContext, rows: readonly Row[]) => Result<Change, string>;

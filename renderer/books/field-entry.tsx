@@ -12,6 +12,7 @@ import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import type { BookContext } from './book-api.ts';
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
+import { PickField } from '#renderer/kit/pick-field.tsx';
 import { isFigure, unitBeside } from './record-columns.ts';
 
 export interface FieldEntryParts<K extends RecordKind> {
@@ -74,14 +75,26 @@ function EntryOf({ field, value, context, settle, beside, options, asTyped }: En
   const label = field.heading;
   if (field.kind === 'yes no')
     return <Checkbox label={label} on={value === true} turn={(on) => void settle(on ? 'yes' : 'no')} />;
-  if (field.kind === 'choice' || field.kind === 'reference')
+  const withEmpty = field.mayBeEmpty ? [{ value: '', label: field.empty ?? 'not said' }, ...options] : options;
+  const word = typeof value === 'string' ? value : '';
+  if (field.kind === 'reference')
+    return (
+      <PickField
+        label={label}
+        {...beside}
+        options={withEmpty}
+        text={withEmpty.find((option) => option.value === word)?.label ?? word}
+        settle={settle}
+      />
+    );
+  if (field.kind === 'choice')
     return (
       <ChoiceField
         label={label}
         {...beside}
-        value={typeof value === 'string' ? value : ''}
-        options={field.mayBeEmpty ? [{ value: '', label: field.empty ?? 'not said' }, ...options] : options}
-        choose={(word) => void settle(word)}
+        value={word}
+        options={withEmpty}
+        choose={(chosen) => void settle(chosen)}
       />
     );
   return <WrittenEntry {...{ field, value, context, settle, beside }} {...(asTyped && { asTyped })} />;

@@ -77,7 +77,9 @@ function fieldColumn<K extends RecordKind, Row extends BookRow>(
     unit: unitBeside(field, context.display),
     look,
     width: widths[key] ?? (look === 'figure' ? widths.figures : undefined) ?? usualWidths[field.kind],
-    options: optionsOf(field, context.records).map(({ label }) => label),
+    options: optionsOf(field, context.records),
+    coded: field.kind === 'reference',
+    ...(field.kind === 'day' && { days: context }),
     ...rankedBy(field, context, (row) => {
       const record = recordOf(row);
       return isField(kind, record, key) ? valueOf(record, key) : undefined;

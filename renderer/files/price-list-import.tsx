@@ -4,6 +4,7 @@ import { contextNow, type BookApi, type BookContext } from '#renderer/books/book
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog } from '#renderer/kit/dialog.tsx';
 import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import type { RowChoice } from '#shared-calc/acts/place-list-rows.ts';
 import type { ListFault, PriceList } from '#shared-calc/acts/price-list.ts';
 import { learnedMap, takenRow } from '#shared-calc/acts/take-price-list.ts';
@@ -107,7 +108,7 @@ function Suppliers({ matching, set, context }: Sections) {
   if (suppliers.length === 0) return <p>There is no supplier yet. Add one in the rate book first.</p>;
   return (
     <Fields look="short">
-      <ChoiceField
+      <PickOne
         label="Whose list it is"
         value={matching.supplier}
         options={suppliers.map(({ id, name }) => ({ value: id, label: name || id }))}

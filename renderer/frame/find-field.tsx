@@ -1,6 +1,5 @@
 import type { Ref } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { Sign } from './sign.tsx';
 import { SearchField } from '#renderer/kit/search-field.tsx';
 
 interface Find {
@@ -24,19 +23,7 @@ export function FindField({ label, placeholder, options, field, go, refuse }: Fi
     else if (words !== '') refuse(`Nothing here is called ${words}.`);
   };
   return (
-    <SearchField label={label}>
-      <Sign name="find" />
-      <input
-        ref={field}
-        type="search"
-        placeholder={placeholder}
-        list="find-options"
-        autocomplete="off"
-        spellcheck={false}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') settle(event.currentTarget);
-        }}
-      />
+    <SearchField label={label} placeholder={placeholder} field={field} list="find-options" enter={settle}>
       <datalist id="find-options">{offers}</datalist>
       <kbd>/</kbd>
     </SearchField>

@@ -8,6 +8,8 @@ export type KeyAct =
   /** `typed` replaces the cell's text; without it the cell opens with its text. */
   | { readonly act: 'write'; readonly typed?: string }
   | { readonly act: 'open'; readonly all: boolean }
+  /** Opens the cell with its list or its calendar. */
+  | { readonly act: 'pick' }
   | { readonly act: 'clear' | 'same right' | 'same below' | 'add' | 'remove' | 'copy with names' | 'menu' }
   | { readonly act: 'all' | 'whole rows' | 'whole columns' | 'back to one' };
 
@@ -42,7 +44,8 @@ export function keyAct(press: KeyPress): KeyAct | undefined {
 
 /** Alt with Shift: keys that neither browsers nor the usual desktops take. */
 function withAlt({ key, code, shiftKey, ctrlKey, metaKey }: KeyPress): KeyAct | undefined {
-  if (!shiftKey || ctrlKey || metaKey) return undefined;
+  if (ctrlKey || metaKey) return undefined;
+  if (!shiftKey) return key === 'ArrowDown' ? { act: 'pick' } : undefined;
   // On a Mac the letter comes as what Option makes of it.
   return withAltShift[code === 'KeyC' ? code : key];
 }

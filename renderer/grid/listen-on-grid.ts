@@ -1,5 +1,6 @@
 import type { CellEditor } from './cell-editor.tsx';
 import type { MenuPoint } from '#renderer/kit/context-menu.tsx';
+import { openCalendar } from '#renderer/kit/day-picker.tsx';
 import { readClip, type Clip } from './clip.ts';
 import type { GridIndex } from './grid-model.ts';
 import type { GridTable } from './grid-table.ts';
@@ -194,6 +195,10 @@ function writeByKey(act: Writing, grid: GridReach, selection: Selection): boolea
   switch (act.act) {
     case 'write':
       grid.open(selection.tip, act.typed);
+      return true;
+    case 'pick':
+      grid.open(selection.tip);
+      openCalendar(document.activeElement);
       return true;
     case 'open':
       return openByKey(grid, selection.tip, act.all);

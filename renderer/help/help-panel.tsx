@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { Button } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
@@ -71,17 +70,7 @@ interface HeadParts {
 function Head({ typed, type, close }: HeadParts) {
   return (
     <header class={css['head']}>
-      <SearchField label="Find in the help">
-        <Sign name="find" />
-        <input
-          type="search"
-          placeholder="Find in help, keys, functions"
-          value={typed}
-          autocomplete="off"
-          spellcheck={false}
-          onInput={(event) => type(event.currentTarget.value)}
-        />
-      </SearchField>
+      <SearchField label="Find in the help" placeholder="Find in help, keys, functions" text={typed} typing={type} />
       <Button onClick={close}>{actNames.close}</Button>
     </header>
   );

@@ -3,6 +3,7 @@ import type { Reason } from '#shared-calc/acts/reason.ts';
 import type { Against, AgainstWhat } from '#shared-calc/derive/against-move.ts';
 import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { OVERHEAD } from '#shared-calc/price/hour-coins.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { ChoiceField, Fields, TextField } from './field.tsx';
 import { Flag, FlagRows } from './flag.tsx';
@@ -69,7 +70,7 @@ interface ReasonParts {
 
 /** Why it is done all the same, and who decides it. */
 function ReasonFields({ reason, change, records, enter }: ReasonParts) {
-  const rates = [...records.rate.values()].filter(({ per }) => per === 'h');
+  const rates = [...records.rate.values()].filter(({ id, per }) => per === 'h' && id !== OVERHEAD);
   return (
     <Fields look="wide">
       <TextField

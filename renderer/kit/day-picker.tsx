@@ -1,3 +1,4 @@
+import type { TargetedKeyboardEvent } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
@@ -51,6 +52,7 @@ export function DayPicker({ label, days, text, pick }: PickerParts) {
         class={css['opener']}
         type="button"
         aria-label={`Calendar for ${label}`}
+        aria-haspopup="dialog"
         popovertarget={id}
         onClick={(event) => {
           placeBelow(event.currentTarget, box.current);
@@ -73,6 +75,20 @@ export function DayPicker({ label, days, text, pick }: PickerParts) {
       </div>
     </>
   );
+}
+
+/** Opens the calendar that stands beside a field. */
+export function openCalendar(field: Element | null): void {
+  field?.parentElement?.querySelector<HTMLElement>(':scope > button[aria-haspopup="dialog"]')?.click();
+}
+
+/** Alt with the arrow down opens the calendar of a field; `false` for any other key. */
+export function openedByKey(event: TargetedKeyboardEvent<Element>): boolean {
+  if (!event.altKey || event.key !== 'ArrowDown') return false;
+  event.preventDefault();
+  event.stopPropagation();
+  openCalendar(event.currentTarget);
+  return true;
 }
 
 interface MonthParts {

@@ -1,14 +1,14 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, TargetedKeyboardEvent } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import css from './field.module.css';
-import { DayPicker, type Days } from './day-picker.tsx';
+import { DayPicker, openedByKey, type Days } from './day-picker.tsx';
 import { Hint } from './note.tsx';
 import { Unkept } from './unkept.tsx';
 import { Unseen } from '#renderer/kit/unseen.tsx';
 
-interface Named {
+export interface Named {
   readonly label: string;
   /** What the field belongs to, for screen readers; on screen its position shows it. */
   readonly of?: string;
@@ -18,6 +18,8 @@ interface Named {
   readonly figure?: boolean;
   /** The field is a day: a calendar can be picked from. */
   readonly days?: Days;
+  /** In a row that says what it is: the label is for screen readers. */
+  readonly quiet?: boolean;
 }
 
 interface TextFieldParts extends Named {
@@ -33,7 +35,7 @@ interface LabelParts extends Pick<Named, 'label'> {
   readonly of: string | undefined;
 }
 
-function Label({ id, label, of }: LabelParts) {
+export function Label({ id, label, of }: LabelParts) {
   return (
     <label for={id}>
       {label}
@@ -58,7 +60,10 @@ export function TextField(parts: TextFieldParts) {
           aria-invalid={wrong !== undefined}
           aria-describedby={`${id}-said`}
           onInput={(event) => typing(event.currentTarget.value)}
-          onKeyDown={(event) => event.key === 'Enter' && enter?.()}
+          onKeyDown={(event) => {
+            if (days && openedByKey(event)) return;
+            if (event.key === 'Enter') enter?.();
+          }}
         />
         {unit !== undefined && unit !== '' && <span class={css['unit']}>{unit}</span>}
         {days && <DayPicker label={label} days={days} text={text} pick={typing} />}
@@ -84,7 +89,8 @@ export function SettledField(parts: SettledFieldParts) {
   const { label, of, unit, hint, figure, lines = false, longest = 2_000, list, days } = parts;
   const id = useOwnId();
   const { written, write, wrong, leave, back, put } = useWritten(parts);
-  const onKeyDown = (event: KeyboardEvent) => {
+  const onKeyDown = (event: TargetedKeyboardEvent<Element>) => {
+    if (days && openedByKey(event)) return;
     if (event.key === 'Enter' && !lines) leave();
     if (event.key === 'Escape') back();
   };
@@ -117,7 +123,7 @@ export function SettledField(parts: SettledFieldParts) {
 }
 
 /** The text being written; a new stored text replaces it. */
-function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>) {
+export function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>) {
   const [written, write] = useState(text);
   const [wrong, setWrong] = useState<string>();
   const shown = useRef(text);
@@ -139,8 +145,6 @@ function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>
 }
 
 interface ChoiceFieldParts extends Named {
-  /** In a row that says what it is: the label is for screen readers. */
-  readonly quiet?: boolean;
   readonly value: string;
   readonly options: readonly { readonly value: string; readonly label: string }[];
   readonly choose: (value: string) => void;
@@ -180,7 +184,7 @@ interface BelowParts {
 }
 
 /** Below a field: the fault, or the hint if there is none. */
-function Below({ id, wrong, hint }: BelowParts) {
+export function Below({ id, wrong, hint }: BelowParts) {
   return (
     <div id={`${id}-said`} class={css['below']} aria-live="polite">
       <Unkept />

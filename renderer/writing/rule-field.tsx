@@ -1,13 +1,14 @@
-import type { TargetedKeyboardEvent } from 'preact';
+import type { Ref, TargetedKeyboardEvent } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
-import { CompletionList } from './completion-list.tsx';
 import { markedText } from './marked-text.ts';
 import { fieldAct } from './rule-keys.ts';
 import type { RuleCheck, RuleHint } from './rule-help.ts';
-import { useRuleText, type RuleFieldParts } from './use-rule-text.ts';
+import { areWhole, useRuleText, type RuleFieldParts, type RuleText } from './use-rule-text.ts';
 import { Unkept } from '#renderer/kit/unkept.tsx';
+import { DayPicker, openedByKey } from '#renderer/kit/day-picker.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
+import { OfferList } from '#renderer/kit/offer-list.tsx';
 import css from './rule-field.module.css';
 
 /** Above the limit of 2,000, so that an over-long paste is rejected and not truncated. */
@@ -18,45 +19,64 @@ export function RuleField(parts: RuleFieldParts) {
   const id = useOwnId();
   const field = useRef<HTMLTextAreaElement>(null);
   const writing = useRuleText(parts, (at) => queueMicrotask(() => field.current?.setSelectionRange(at, at)));
+  const { form, help, label } = parts;
   const { text, cursor, offers, active, refused } = writing;
-  const check = parts.help.check(text);
+  const check = help.check(text);
   const faults = refused === undefined ? check.faults.map((fault) => fault.says) : [refused];
   useLayoutEffect(() => takeFocus(field.current, parts.focus), []);
+  const listed = offers.length > 0;
+  return (
+    <div class={form === 'box' ? `${css['field']} ${css['box']}` : css['field']}>
+      <div class={css['well']} data-faulty={faults.length > 0}>
+        <Marks text={text} check={check} />
+        <Text {...{ id, field, parts, writing }} faulty={faults.length > 0} />
+        {help.days && <DayPicker label={label} days={help.days} text={text} pick={writing.pick} />}
+      </div>
+      {listed && <OfferList {...{ id, offers, active }} over={form === 'box'} take={writing.take} />}
+      <Said id={`${id}-said`} faults={faults} hint={listed ? undefined : help.hint(text, cursor)} />
+    </div>
+  );
+}
 
+interface TextParts {
+  readonly id: string;
+  readonly field: Ref<HTMLTextAreaElement>;
+  readonly parts: RuleFieldParts;
+  readonly writing: RuleText;
+  readonly faulty: boolean;
+}
+
+function Text({ id, field, parts, writing, faulty }: TextParts) {
+  const { text, offers, active } = writing;
+  const listed = offers.length > 0;
   const onKeyDown = (event: TargetedKeyboardEvent<HTMLTextAreaElement>) => {
-    const act = fieldAct(event, { listed: offers.length > 0, active, form: parts.form });
+    if (parts.help.days && openedByKey(event)) return;
+    const act = fieldAct(event, { listed, active, whole: areWhole(offers), form: parts.form });
     if (!act) return;
     event.preventDefault();
     event.stopPropagation();
     writing.run(act);
   };
   return (
-    <div class={parts.form === 'box' ? `${css['field']} ${css['box']}` : css['field']}>
-      <div class={css['well']} data-faulty={faults.length > 0}>
-        <Marks text={text} check={check} />
-        <textarea
-          ref={field}
-          rows={1}
-          value={text}
-          readOnly={parts.readOnly}
-          spellcheck={false}
-          autocomplete="off"
-          maxLength={MOST_LETTERS}
-          aria-label={parts.label}
-          aria-autocomplete="list"
-          aria-controls={offers.length > 0 ? `${id}-list` : undefined}
-          aria-activedescendant={active >= 0 ? `${id}-${active}` : undefined}
-          aria-invalid={faults.length > 0}
-          aria-describedby={`${id}-said`}
-          onInput={(event) => writing.put(event.currentTarget.value, event.currentTarget.selectionStart)}
-          onSelect={(event) => writing.moved(event.currentTarget.selectionStart)}
-          onKeyDown={onKeyDown}
-          onBlur={writing.left}
-        />
-      </div>
-      {offers.length > 0 && <CompletionList id={id} offers={offers} active={active} take={writing.accept} />}
-      <Said id={`${id}-said`} faults={faults} hint={offers.length === 0 ? parts.help.hint(text, cursor) : undefined} />
-    </div>
+    <textarea
+      ref={field}
+      rows={1}
+      value={text}
+      readOnly={parts.readOnly}
+      spellcheck={false}
+      autocomplete="off"
+      maxLength={MOST_LETTERS}
+      aria-label={parts.label}
+      aria-autocomplete="list"
+      aria-controls={listed ? `${id}-list` : undefined}
+      aria-activedescendant={active >= 0 ? `${id}-${active}` : undefined}
+      aria-invalid={faulty}
+      aria-describedby={`${id}-said`}
+      onInput={(event) => writing.put(event.currentTarget.value, event.currentTarget.selectionStart)}
+      onSelect={(event) => writing.moved(event.currentTarget.selectionStart)}
+      onKeyDown={onKeyDown}
+      onBlur={writing.left}
+    />
   );
 }
 

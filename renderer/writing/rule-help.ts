@@ -1,3 +1,5 @@
+import type { Days } from '#renderer/kit/day-picker.tsx';
+
 /** What the core reports about a text while it is being written. */
 export interface RuleCheck {
   readonly faults: readonly RuleFault[];
@@ -41,4 +43,6 @@ export interface RuleHelp {
   readonly check: (text: string) => RuleCheck;
   readonly complete: (text: string, cursor: number) => readonly Completion[];
   readonly hint: (text: string, cursor: number) => RuleHint | undefined;
+  /** The text is a day: a calendar can be picked from. */
+  readonly days?: Days;
 }

@@ -3,7 +3,7 @@ export type Onward = 'stay' | 'down' | 'up' | 'right' | 'left';
 
 export type FieldAct =
   | { readonly act: 'walk'; readonly by: 1 | -1 }
-  | { readonly act: 'accept' }
+  | { readonly act: 'accept'; readonly onward: Onward }
   | { readonly act: 'close' }
   | { readonly act: 'cancel' }
   | { readonly act: 'settle'; readonly onward: Onward };
@@ -13,6 +13,8 @@ export interface FieldState {
   readonly listed: boolean;
   /** The highlighted offer; -1 for none, so that Enter accepts what was typed. */
   readonly active: number;
+  /** Each offer is a whole answer: Escape leaves the cell as it was. */
+  readonly whole: boolean;
   readonly form: 'panel' | 'box';
 }
 
@@ -28,18 +30,25 @@ export function fieldAct(press: Press, state: FieldState): FieldAct | undefined 
   return (state.listed ? listAct(press, state) : undefined) ?? textAct(press, state);
 }
 
-function listAct({ key }: Press, { active }: FieldState): FieldAct | undefined {
+function listAct({ key, shiftKey }: Press, { active, whole, form }: FieldState): FieldAct | undefined {
   if (key === 'ArrowDown') return { act: 'walk', by: 1 };
   if (key === 'ArrowUp') return { act: 'walk', by: -1 };
-  if (key === 'Escape') return { act: 'close' };
-  return active >= 0 && (key === 'Enter' || key === 'Tab') ? { act: 'accept' } : undefined;
+  if (key === 'Escape') return whole ? undefined : { act: 'close' };
+  return active >= 0 && (key === 'Enter' || key === 'Tab')
+    ? { act: 'accept', onward: onwardOf(key, shiftKey, form) }
+    : undefined;
 }
 
 function textAct({ key, shiftKey }: Press, { form }: FieldState): FieldAct | undefined {
   if (key === 'Escape') return { act: 'cancel' };
-  if (form === 'panel') return key === 'Enter' ? { act: 'settle', onward: 'stay' } : undefined;
-  if (key === 'Enter') return { act: 'settle', onward: shiftKey ? 'up' : 'down' };
-  return key === 'Tab' ? { act: 'settle', onward: shiftKey ? 'left' : 'right' } : undefined;
+  if (key !== 'Enter' && (form === 'panel' || key !== 'Tab')) return undefined;
+  return { act: 'settle', onward: onwardOf(key, shiftKey, form) };
+}
+
+function onwardOf(key: 'Enter' | 'Tab', back: boolean, form: FieldState['form']): Onward {
+  if (form === 'panel') return 'stay';
+  if (key === 'Tab') return back ? 'left' : 'right';
+  return back ? 'up' : 'down';
 }
 
 /** The next offer; the list wraps around. */

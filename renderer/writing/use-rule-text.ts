@@ -28,62 +28,103 @@ export interface RuleText {
   readonly refused: string | undefined;
   readonly put: (text: string, cursor: number) => void;
   readonly moved: (cursor: number) => void;
-  readonly accept: (offer: Completion) => void;
+  /** An offer was pressed. */
+  readonly take: (offer: Completion) => void;
+  /** The whole text was picked. */
+  readonly pick: (text: string) => void;
   readonly run: (act: FieldAct) => void;
   /** The field lost the focus. */
   readonly left: () => void;
 }
 
 export function useRuleText(parts: RuleFieldParts, placeCursor: (at: number) => void): RuleText {
-  const [text, setText] = useState(parts.text);
-  const [cursor, setCursor] = useState(parts.text.length);
-  const [offers, setOffers] = useState(() => firstOffers(parts));
-  const [active, setActive] = useState(-1);
-  const [refused, setRefused] = useState<string>();
-  // An accepted text is not submitted again on blur before it comes back from outside.
-  const taken = useRef<string>(undefined);
-  useGiven(parts.text, (given) => {
-    taken.current = undefined;
-    setText(given);
-  });
-
+  const { text, write, refused, settle, left } = useSettling(parts);
+  const [cursor, moved] = useState(parts.text.length);
+  const { offers, active, offer, walk } = useOffers(parts);
   const put = (next: string, at: number) => {
-    taken.current = undefined;
-    setText(next);
-    setCursor(at);
-    setActive(-1);
-    setRefused(undefined);
-    setOffers(parts.help.complete(next, at));
+    write(next);
+    moved(at);
+    offer(parts.help.complete(next, at), next);
   };
-  const accept = (offer: Completion) => {
-    const at = offer.from + offer.insert.length;
-    put(text.slice(0, offer.from) + offer.insert + text.slice(offer.to), at);
-    setOffers([]);
+  const pick = (whole: string, onward: Onward = 'stay') => {
+    put(whole, whole.length);
+    offer([]);
+    settle(onward, whole);
+  };
+  const take = (taken: Completion, onward: Onward = 'stay') => {
+    const { from, to, insert } = taken;
+    if (areWhole([taken])) {
+      pick(insert, onward);
+      return;
+    }
+    const at = from + insert.length;
+    put(text.slice(0, from) + insert + text.slice(to), at);
+    offer([]);
     placeCursor(at);
-  };
-  const settle = (onward: Onward) => {
-    const why = parts.settle(text, onward);
-    taken.current = why === undefined ? text : undefined;
-    setRefused(why);
   };
   const cancel = () => {
     put(parts.text, parts.text.length);
-    setOffers([]);
+    offer([]);
     parts.cancel();
   };
   const run = (act: FieldAct) => {
-    const offer = offers[active];
-    if (act.act === 'walk') setActive(nextOffer(active, act.by, offers.length));
-    else if (act.act === 'close') setOffers([]);
+    const here = offers[active];
+    if (act.act === 'walk') walk(act.by);
+    else if (act.act === 'close') offer([]);
     else if (act.act === 'settle') settle(act.onward);
     else if (act.act === 'cancel') cancel();
-    else if (offer) accept(offer);
+    else if (here) take(here, act.onward);
   };
-  const left = () => {
-    setOffers([]);
-    if (parts.form === 'panel' && text !== parts.text && text !== taken.current) settle('stay');
+  const leave = () => {
+    offer([]);
+    left();
   };
-  return { text, cursor, offers, active, refused, put, moved: setCursor, accept, run, left };
+  return { text, cursor, offers, active, refused, put, moved, take, pick, run, left: leave };
+}
+
+/** The text, and why it was refused. */
+function useSettling(parts: RuleFieldParts) {
+  const [text, setText] = useState(parts.text);
+  const [refused, setRefused] = useState<string>();
+  // An accepted text is not submitted again on blur before it comes back from outside.
+  const settled = useRef<string>(undefined);
+  useGiven(parts.text, (given) => {
+    settled.current = undefined;
+    setText(given);
+  });
+  const settle = (onward: Onward, given = text) => {
+    const why = parts.settle(given, onward);
+    settled.current = why === undefined ? given : undefined;
+    setRefused(why);
+  };
+  return {
+    text,
+    refused,
+    settle,
+    write: (next: string) => {
+      settled.current = undefined;
+      setText(next);
+      setRefused(undefined);
+    },
+    left: () => {
+      if (parts.form === 'panel' && text !== parts.text && text !== settled.current) settle('stay');
+    },
+  };
+}
+
+/** The completions that are shown, and the one that Enter takes. */
+function useOffers(parts: RuleFieldParts) {
+  const [offers, setOffers] = useState(() => firstOffers(parts));
+  const [active, setActive] = useState(() => activeAmong(offers, parts.text));
+  return {
+    offers,
+    active,
+    offer: (next: readonly Completion[], text = '') => {
+      setOffers(next);
+      setActive(activeAmong(next, text));
+    },
+    walk: (by: 1 | -1) => setActive(nextOffer(active, by, offers.length)),
+  };
 }
 
 /** A new text from outside replaces the text in the field. */
@@ -96,11 +137,28 @@ function useGiven(given: string, setText: (text: string) => void): void {
   }, [given]);
 }
 
-/** A choice shows its other options as soon as it opens. */
+/** A choice shows its options as soon as it opens. */
 function firstOffers({ help, text, begun, focus }: RuleFieldParts): readonly Completion[] {
   if (focus === undefined) return [];
   if (begun) return help.complete(text, text.length);
-  const isWord = /^[\p{L}\d_ -]*$/u.test(text);
-  const words = isWord ? help.complete('', 0).filter((offer) => offer.kind === 'choice') : [];
-  return words.filter((offer) => offer.insert !== text).map((offer) => ({ ...offer, to: text.length }));
+  const words = isWord(text) ? help.complete('', 0).filter((offer) => areWhole([offer])) : [];
+  return words.map((offer) => ({ ...offer, to: text.length }));
+}
+
+/** No figure and no rule. */
+function isWord(text: string): boolean {
+  return !/[(){}=<>+*/]/.test(text);
+}
+
+/** Whether each offer is a whole answer, and not a part of a rule. */
+export function areWhole(offers: readonly Completion[]): boolean {
+  return offers.length > 0 && offers.every(({ kind, from }) => kind === 'choice' && from === 0);
+}
+
+/** Among whole answers the one that is written, or else the first that fits what is written: Enter takes it. */
+function activeAmong(offers: readonly Completion[], text: string): number {
+  const written = text.trim().toLowerCase();
+  if (written === '' || !areWhole(offers)) return -1;
+  const same = offers.findIndex(({ insert, label }) => [insert, label].some((word) => word.toLowerCase() === written));
+  return Math.max(0, same);
 }

@@ -1,4 +1,5 @@
 import { goodsInLedger, membersOf, NOTHING, stock, stockOf, type LotStock } from '#shared-calc/buy/ledger.ts';
+import { countGuesses, countMissing } from '#shared-calc/buy/say-missing.ts';
 import { daysBetween } from '#shared-calc/calendar/day.ts';
 import type { IssuedQuote, Job } from '#shared-calc/records/records.ts';
 import { goodsLabel, unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
@@ -48,6 +49,7 @@ export function againstMove(derived: Derived, id: string, to: State): readonly A
     ...againstIssue(worked, derived.display),
     ...(reaches(to, 'deposit in') ? againstDeposit(worked.job) : []),
     ...(reaches(to, 'accepted') ? againstQuote(derived, worked) : []),
+    ...(reaches(to, 'accepted') && isBefore(openState(worked.job.state), 'deposit in') ? againstPrice(worked) : []),
     ...(reaches(to, 'in quarantine') ? againstGoods(derived, worked) : []),
     ...(reaches(to, 'ready to build') ? againstSteps(derived, worked, to) : []),
     ...(reaches(to, 'handed over') ? [...againstWatch(derived, worked), ...againstAnimals(derived, worked)] : []),
@@ -112,6 +114,19 @@ function againstQuote({ records }: Derived, worked: DerivedJob): readonly Agains
   return [{ what: 'quote', why: `${id} differs from quote ${quote.id} in ${things}: issue a revision.` }];
 }
 
+/** A price that is agreed on without all its figures, or with guesses. */
+function againstPrice({ known }: DerivedJob): readonly Against[] {
+  const sums = known();
+  if (!sums.ok) return [];
+  const { missing, guesses } = sums.value;
+  // A measure that is missing is told by the checks that wait for it.
+  const kinds = [...Map.groupBy(missing, ({ what }) => what)].filter(([what]) => what !== 'measure');
+  return [
+    ...kinds.map(([, same]) => ({ says: countMissing(same), of: same })),
+    ...(guesses.length === 0 ? [] : [{ says: countGuesses(guesses), of: guesses }]),
+  ].map(({ says, of }) => ({ what: 'not known yet', why: `${says}: ${firstOf(of.map(({ label }) => label))}.` }));
+}
+
 function differenceCount({ sheet, sold }: DerivedJob, quote: IssuedQuote): number | undefined {
   if (sold) return sold.differs().changed.length;
   const body = bodyOf(quote);
@@ -162,12 +177,16 @@ function againstSteps({ records, calendar }: Derived, { job, plan }: DerivedJob,
   return open.length === 0 ? [] : [{ what: 'open step', why: `Not done yet: ${open.join('; ')}.` }];
 }
 
+function sayOut(goods: readonly string[]): string {
+  return `Not in the Store: ${firstOf(goods)}.`;
+}
+
 /** Nobody reads more of them on the way to a move. */
 const MOST_GOODS = 8;
 
-function sayOut(goods: readonly string[]): string {
+function firstOf(goods: readonly string[]): string {
   const more = goods.length > MOST_GOODS ? ` and ${goods.length - MOST_GOODS} more` : '';
-  return `Not in the Store: ${goods.slice(0, MOST_GOODS).join('; ')}${more}.`;
+  return `${goods.slice(0, MOST_GOODS).join('; ')}${more}`;
 }
 
 function goodsSaid({ records, display }: Derived, goods: string, amount: number): string {

@@ -4,6 +4,8 @@ import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { BUILDER, OVERHEAD } from '#shared-calc/price/hour-coins.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import { findCurrency, currencyLabel } from '#shared-calc/quantity/currencies.ts';
+import { recordFields } from '#shared-calc/fields/record-fields.ts';
+import { showField } from '#shared-calc/records/field-text.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import type { Derived } from './derived.ts';
 
@@ -56,6 +58,17 @@ export function startList(derived: Derived): readonly StartEntry[] {
   }
   const asked = new Set(missing.map(idOf));
   return startIds.filter((id) => asked.has(id)).map((id) => entryOf(id, derived, missing));
+}
+
+/** Jobs whose quote can be issued, nothing missing, before any was. */
+export function readyForFirstQuote(derived: Derived): readonly string[] {
+  const { issuedQuote, job } = derived.records;
+  return issuedQuote.size > 0 ? [] : [...job.keys()].filter((id) => lackedBy(derived, id)?.length === 0);
+}
+
+/** Jobs whose quote cannot be issued yet for something that is missing. */
+export function jobsThatLack(derived: Derived): readonly string[] {
+  return [...derived.records.job.keys()].filter((id) => (lackedBy(derived, id)?.length ?? 0) > 0);
 }
 
 /** What each job lacks that can still be quoted. */
@@ -112,7 +125,7 @@ function entryOf(id: StartId, derived: Derived, missing: readonly Missing[]): St
 }
 
 const parts: Readonly<Record<StartId, (derived: Derived, own: readonly Missing[]) => Part>> = {
-  units: ({ workshop }) => shopPart(workshop, ['units', 'dateOrder', 'paper'], unitsSaid(workshop)),
+  units: (derived) => shopPart(derived.workshop, ['units', 'dateOrder', 'paper'], unitsSaid(derived)),
   currency: ({ workshop: { currency, coinDecimals } }) => ({
     needs: currency === '' ? 1 : 0,
     says: currency === '' ? '' : `${currencyName(currency)}, ${coinDecimals} decimals`,
@@ -161,12 +174,15 @@ const parts: Readonly<Record<StartId, (derived: Derived, own: readonly Missing[]
   recipe: ({ records: { recipe } }) => countPart(recipe.size, 'recipe', 'which layers, mixes and kits a tank gets'),
   job: ({ records: { size } }) => countPart(size.size, 'size in jobs', 'what is quoted: a tank by a recipe'),
   supplier: ({ records: { supplier } }) => countPart(supplier.size, 'supplier', 'who sells what, and when it comes'),
-  prices: (derived, own) => ({
-    needs: own.length === 0 && openJobs(derived).length === 0 ? 1 : own.length,
-    says: own.length === 0 ? 'which are missing is known with the first job' : '',
-  }),
-  measures: (_, own) => ({ needs: own.length }),
+  prices: lackedPart,
+  measures: lackedPart,
 };
+
+/** What jobs lack is not known before there is one. */
+function lackedPart(derived: Derived, own: readonly Missing[]): Part {
+  const isKnown = openJobs(derived).length > 0;
+  return isKnown ? { needs: own.length } : { needs: 1, says: 'which are missing is known with the first job' };
+}
 
 function shopPart(workshop: Workshop, keys: readonly (keyof Workshop)[], says: string): Part {
   const open = keys.filter((key) => workshop[key] === undefined || workshop[key] === '');
@@ -190,8 +206,14 @@ function usedGroups({ line }: Derived['records']): ReadonlySet<string> {
   return new Set([TANK_GROUP, WORK_GROUP, ...[...line.values()].flatMap(({ group }) => group ?? [])]);
 }
 
-function unitsSaid({ units, dateOrder, paper }: Workshop): string {
-  return [units, dateOrder, paper].filter((each) => each !== undefined).join(', ');
+function unitsSaid(derived: Derived): string {
+  const keys = ['units', 'dateOrder', 'paper'] as const;
+  return keys
+    .flatMap((key) => {
+      const value = derived.workshop[key];
+      return value === undefined ? [] : showField(recordFields.workshop[key], value, derived);
+    })
+    .join('; ');
 }
 
 function currencyName(currency: string): string {

@@ -28,6 +28,7 @@ export const keyGroups: readonly KeyGroup[] = [
     keys: [
       ['Any letter or figure', 'replaces what stands in the cell; in a range, in all its cells'],
       ['Enter, F2', 'write on in what stands there'],
+      ['Alt Down', 'open its list or its calendar'],
       ['Enter on a section', 'open or close it; with Shift bring all its lines out'],
       ['Delete', 'bench: back to house; books: empty the cell'],
       ['Ctrl C, Ctrl X, Ctrl V', 'copy, cut, paste, also from and to other programs'],
@@ -44,7 +45,8 @@ export const keyGroups: readonly KeyGroup[] = [
       ['Enter', 'take it and go down; with Shift up'],
       ['Tab', 'take it and go right; with Shift left'],
       ['Escape', 'leave the cell as it was'],
-      ['Up, Down', 'walk the names offered; Enter or Tab takes one'],
+      ['Up, Down', 'walk the list that is offered; Enter or Tab takes one'],
+      ['Alt Down', 'the calendar of a day'],
     ],
   },
   {
@@ -54,6 +56,7 @@ export const keyGroups: readonly KeyGroup[] = [
       ['Ctrl Z', 'undo'],
       ['Ctrl Y', 'redo, as does Ctrl Shift Z'],
       ['/, Ctrl F', 'find a line, a tank or a place'],
+      ['F7', 'next figure that the last edit moved; with Shift the one before'],
       ['F8', 'next flag; with Shift the one before'],
       ['F6', 'on to the places, the work, the side panel, the help, the line at the foot; with Shift back'],
       ['T', 'at a picture: its figures as a table, and back'],

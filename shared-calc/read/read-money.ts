@@ -2,6 +2,7 @@ import type { FigureFault } from '#shared-calc/quantity/figure-reading.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { EntryFault } from './entry-fault.ts';
+import { isMarkOf, takeMoneyApart } from './list-money.ts';
 
 interface Money {
   readonly currency: string;
@@ -10,7 +11,7 @@ interface Money {
 }
 
 /**
- * Parses an amount as a person writes it, `1,288.88` or `9.80 cr`, to whole coins. Never rounds: a fraction of a coin
+ * Parses an amount as a person writes it, `1,288.88`, `9.80 cr` or `$180`, to whole coins. Never rounds: a fraction of a coin
  * is refused, and so is a negative amount.
  */
 export function readMoney(
@@ -19,7 +20,8 @@ export function readMoney(
   name = '',
 ): Result<number, EntryFault> {
   const tidy = text.trim();
-  const bare = tidy.slice(0, tidy.endsWith(currency) ? tidy.length - currency.length : undefined);
+  const apart = takeMoneyApart(tidy);
+  const bare = apart && apart.mark !== '' && isMarkOf(apart.mark, currency) ? apart.number : tidy;
   const read = readFigure(bare, { unit: 'money', decimalComma });
   const whole = !read.ok && coinDecimals === 0 ? wholeReading(read.fault) : undefined;
   if (whole !== undefined) return ok(whole);

@@ -5,6 +5,7 @@ import { namesIn } from '#shared-calc/rule/tree.ts';
 import { replaceInRule } from '#shared-calc/rule/rename-line.ts';
 import { nameOfLabel } from './name-of-label.ts';
 import { patternIngredients, patternLines } from './pattern.ts';
+import { withoutPlace } from './without-place.ts';
 import { recipeParts, type RecipeAnswers, type RecipePart } from './recipe-answers.ts';
 
 /** The line that an ingredient of one's own brings a material for; its material is made with the recipe. */
@@ -34,7 +35,7 @@ export function recipeOfAnswers(answers: RecipeAnswers): AnsweredRecipe {
   );
   const answered = kept
     .filter((line) => line.role !== 'check' || !readsAny(line, gone))
-    .map((line) => withAnswer(asPractice(line), answers, mix))
+    .map((line) => withAnswer(asPractice(withoutPlace(line)), answers, mix))
     .map((line) => ({ ...line, text: withoutZeros(replaceInRule(line.text, (name) => gone.get(name))) }));
   const before = answered.findIndex(({ name }) => name === 'mix_parts');
   const parts = mix.flatMap((each) => each.lines.filter(({ role }) => role === 'given'));

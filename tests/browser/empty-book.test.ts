@@ -21,7 +21,7 @@ const firstActs: Readonly<Partial<Record<PlaceId, readonly ['button' | 'link', s
   orders: ['link', 'shopping run'],
   store: ['button', 'Put in'],
   cultures: ['link', 'Put the first into the culture book.'],
-  recipe: ['button', 'Begin an empty recipe'],
+  recipe: ['button', 'New recipe'],
   'tank-book': ['button', 'Add the first tank'],
   'material-book': ['button', 'Add the first material'],
   'plant-book': ['button', 'Add the first plant'],

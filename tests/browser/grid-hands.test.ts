@@ -72,6 +72,35 @@ describe('the hands on the bench', () => {
   });
 });
 
+describe('what is picked in a book', () => {
+  test('a supplier is found by a part of the name and taken with Enter; Escape leaves who was there', async () => {
+    const page = await pages.begin('material-book/M01/supplier');
+    const listed = () => page.getByRole('option').allTextContents();
+    const supplierOf = async (code: string) => plain(await boxOf(page, 'Supplier', code).textContent());
+    await page.keyboard.type('pane cut');
+    const byName = await listed();
+    await page.keyboard.press('Escape');
+    const left = await chosen(page);
+    await page.keyboard.type('pane cut');
+    await page.keyboard.press('Enter');
+    expect([byName, left, await supplierOf('M01')]).toEqual([
+      ['S-greavelGreavel Pane Cutters'],
+      "Supplier, M01, Hollin Lane Growers' Supply",
+      expect.stringMatching(/^Greavel Pane Cutters/),
+    ]);
+  });
+
+  test('a day is picked from the calendar of its cell, by keys alone', async () => {
+    const page = await pages.begin('rate-book/closed-days');
+    await page.keyboard.press('Insert');
+    await page.keyboard.press('Alt+ArrowDown');
+    await page.locator('[role="dialog"] td :focus').waitFor();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
+    expect(await chosen(page)).toBe('First day, D01, 2027-03-09');
+  });
+});
+
 describe('the columns of a book', () => {
   test('a heading sorts up, down and back; the book keeps it', async () => {
     const page = await pages.begin('tank-book');

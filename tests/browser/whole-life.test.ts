@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
 import type { Actual } from '#shared-calc/records/records.ts';
 import { figures, goTo, plain, stored, write } from './bench-hands.ts';
+import { pickIn } from './pick-in.ts';
 import { pageDay, type Prepare } from './served-book.ts';
 import { useServedBook } from './use-served-book.ts';
 import { writeIn, type Act } from './write-in.ts';
@@ -228,7 +229,7 @@ async function claimCulture(page: Page): Promise<void> {
   await follow(page, 'Cultures');
   await reads(page, ['Thursday 15 April 2027 J06 Reading room 710 new 1', 'new 1: started by Thursday 18 March 2027']);
   await press(page, 'Start a tub');
-  await page.getByLabel('Kept for').selectOption('J06');
+  await pickIn(page.getByLabel('Kept for'), 'J06');
   // 8 March and 28 d.
   await reads(page, ['tub K1 kept for J06'], 'footer');
   await reads(page, ['K1 1,250 animals, may give 0; grows, ready on 5 April 2027']);
@@ -303,7 +304,7 @@ async function teach(page: Page): Promise<void> {
   await expect
     .poll(async () => plain(await lesson.innerText()), { interval: 25 })
     .toContain('1.2 * (3 min + 0.9 min/L * drainage_placed)');
-  await page.getByLabel('Effect shown on').selectOption('T05');
+  await pickIn(page.getByLabel('Effect shown on'), 'T05');
   await expect
     .poll(async () => plain(await lesson.innerText()), { interval: 25 })
     .toContain('11.4 min becomes 13.7 min');

@@ -172,6 +172,7 @@ describe('a first quote of one’s own, from the house recipes', () => {
       ['job', 1],
       ['supplier', 1],
       ['prices', 1],
+      ['measures', 1],
     ]);
   });
 

@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { BookInfo, Output } from '#shared-calc/contract/channels.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { FactList } from '#renderer/kit/fact-list.tsx';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 import { SearchField } from '#renderer/kit/search-field.tsx';
@@ -69,17 +68,7 @@ function Packages({ packages }: { readonly packages: readonly PackageLicence[] }
   return (
     <section>
       <h2>Packages it is built of</h2>
-      <SearchField label="Find a package">
-        <Sign name="find" />
-        <input
-          type="search"
-          placeholder="Find a package"
-          value={typed}
-          autocomplete="off"
-          spellcheck={false}
-          onInput={(event) => type(event.currentTarget.value)}
-        />
-      </SearchField>
+      <SearchField label="Find a package" text={typed} typing={type} />
       <ul class={css['packages']}>
         {shown.map(({ name, version, licence, text }) => (
           <li key={name}>

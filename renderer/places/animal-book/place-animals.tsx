@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { BookApi, BookContext } from '#renderer/books/book-api.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { BatchNow } from '#shared-calc/prepare/animal-quarantine.ts';
@@ -35,7 +36,8 @@ export function PlaceAnimals({ now: { batch, kind, unplaced, daysLeft }, context
   return (
     <>
       <Fields>
-        <ChoiceField
+        <PickOne
+          coded={false}
           label="They go into"
           value={size || first.id}
           options={sizes.map(({ id, job }) => ({

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { Table } from '#renderer/kit/table.tsx';
@@ -32,8 +33,8 @@ export function CompareSizes({ store, one: first }: CompareParts) {
         return (
           <>
             <Fields>
-              <ChoiceField label="Size" value={one} options={options} choose={setOne} />
-              <ChoiceField label="beside" value={other} options={options} choose={setOther} />
+              <PickOne label="Size" value={one} options={options} choose={setOne} />
+              <PickOne label="beside" value={other} options={options} choose={setOther} />
             </Fields>
             <DialogScroll label="Lines that differ">
               <Differences

@@ -1,7 +1,8 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { useState } from 'preact/hooks';
 import { nextCode } from '#shared-calc/records/next-code.ts';
-import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog } from '#renderer/kit/dialog.tsx';
 import type { PageStore } from '#renderer/store/page-store.ts';
@@ -31,16 +32,13 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
         return (
           <div class={css['takeSize']}>
             <div class={css['find']}>
-              <SearchField label="Find a tank by its name or size">
-                <input
-                  type="search"
-                  placeholder="Name or size, such as 900"
-                  autocomplete="off"
-                  value={words}
-                  onInput={(event) => setWords(event.currentTarget.value)}
-                  onKeyDown={(event) => event.key === 'Enter' && takeFirst()}
-                />
-              </SearchField>
+              <SearchField
+                label="Find a tank by its name or size"
+                placeholder="Name or size, such as 900"
+                text={words}
+                typing={setWords}
+                enter={takeFirst}
+              />
             </div>
             <RecipeChoice store={store} recipe={recipe} choose={setRecipe} />
             <TankList tanks={tanks} here={here} display={display} take={takeTank} />
@@ -74,7 +72,7 @@ function RecipeChoice({ store: { book, bench }, recipe, choose }: RecipeParts) {
   }));
   return (
     <Fields>
-      <ChoiceField label="Built by recipe" value={recipe ?? usual} options={options} choose={choose} />
+      <PickOne label="Built by recipe" value={recipe ?? usual} options={options} choose={choose} />
     </Fields>
   );
 }

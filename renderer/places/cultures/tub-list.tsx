@@ -2,7 +2,8 @@ import { useState } from 'preact/hooks';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
-import { ChoiceField, Fields, FieldBox, TextField } from '#renderer/kit/field.tsx';
+import { Fields, FieldBox, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { goTo } from '#renderer/frame/go-to.ts';
 import { contextMenuOf, type EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
@@ -110,7 +111,7 @@ function KeptFor({ tub, jobs, context, change }: KeptParts) {
   const own = context.records.job.get(tub.claimedBy ?? '');
   const claimed = own && !jobs.includes(own) ? [...jobs, own] : jobs;
   return (
-    <ChoiceField
+    <PickOne
       label="Kept for"
       value={tub.claimedBy ?? ''}
       options={[
@@ -144,7 +145,7 @@ function TakeOrCount({ tub, now, jobs, api, context }: RowParts) {
     <>
       <Fields>
         <TextField label="Animals" figure text={text} typing={setText} {...(hint !== undefined && { hint })} />
-        <ChoiceField
+        <PickOne
           label="Taken for"
           value={job}
           options={[{ value: '', label: 'no job' }, ...jobs.map((each) => ({ value: each.id, label: jobName(each) }))]}

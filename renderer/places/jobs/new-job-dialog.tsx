@@ -1,7 +1,8 @@
 import { openMade } from './open-made.ts';
 import { useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-api.ts';
-import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { TextField, Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { headingOf } from '#shared-calc/fields/record-fields.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
@@ -55,7 +56,7 @@ export function NewJobDialog({ api, close }: SheetParts) {
               {...(key === 'handover' && { days: context })}
             />
           ))}
-          <ChoiceField
+          <PickOne
             label={headingOf('job', 'recipe')}
             value={wishes.recipe}
             options={recipes}

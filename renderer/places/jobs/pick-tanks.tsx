@@ -1,6 +1,6 @@
 import { Button } from '#renderer/kit/button.tsx';
 import { Fields, SettledField } from '#renderer/kit/field.tsx';
-import { PickField } from '#renderer/kit/pick-field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { MOST_BUILDS, type WantedSize } from '#shared-calc/jobs/read-sizes.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
@@ -20,7 +20,7 @@ export function PickTanks({ tanks, sizes, put }: PickTanksParts) {
   const add = (tank: string) => put(withOneMore(sizes, tank));
   return (
     <>
-      <PickField label="Add a tank" placeholder="Code or name, such as hexagon" options={options} pick={add} />
+      <PickOne label="Add a tank" placeholder="Code or name, such as hexagon" options={options} value="" choose={add} />
       {sizes.length > 0 && (
         <ul class={css['picked']}>
           {sizes.map((size, at) => (

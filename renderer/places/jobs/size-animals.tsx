@@ -1,4 +1,5 @@
-import { ChoiceField, Fields, SettledField } from '#renderer/kit/field.tsx';
+import { Fields, SettledField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Caution } from '#renderer/kit/caution.tsx';
 import type { SheetColumn } from '#shared-calc/jobs/job-sheet.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
@@ -46,7 +47,7 @@ function OneSize({ job, context, api, column }: JobPart & { readonly column: She
   };
   return (
     <>
-      <ChoiceField
+      <PickOne
         label={`Animals in ${called}`}
         value={animals?.count === 0 ? PLANTS_ONLY : (animals?.kind?.id ?? '')}
         options={[{ value: '', label: 'no kind named' }, { value: PLANTS_ONLY, label: 'plants only' }, ...kinds]}

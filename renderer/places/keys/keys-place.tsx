@@ -1,6 +1,5 @@
 import { signal } from '@preact/signals';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { Keys } from '#renderer/help/key-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
@@ -21,17 +20,7 @@ export function keysPlace(): () => PlaceView {
       work: (
         <ScrollPage class={css['page']}>
           <div class={css['search']}>
-            <SearchField label="Find a key">
-              <Sign name="find" />
-              <input
-                type="search"
-                placeholder="Find a key"
-                value={typed.value}
-                autocomplete="off"
-                spellcheck={false}
-                onInput={(event) => (typed.value = event.currentTarget.value)}
-              />
-            </SearchField>
+            <SearchField label="Find a key" text={typed.value} typing={(text) => (typed.value = text)} />
           </div>
           {groups.length === 0 && <EmptyNote>No key has these words.</EmptyNote>}
           {groups.map(({ title, keys }) => (

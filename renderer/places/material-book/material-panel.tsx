@@ -2,7 +2,8 @@ import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
-import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
@@ -133,7 +134,7 @@ function AddPack({ material, context, api }: AddPackParts) {
         enter={add}
         wrong={amount.ok ? undefined : amount.fault}
       />
-      <ChoiceField
+      <PickOne
         label={headingOf('pack', 'supplier')}
         value={supplier}
         options={[{ value: '', label: 'the usual supplier' }, ...suppliers]}

@@ -3,7 +3,8 @@ import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { DialogScroll } from '#renderer/kit/dialog.tsx';
-import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { packsOf, priceOn, sellerOf } from '#shared-calc/buy/pack-prices.ts';
@@ -42,7 +43,7 @@ export function NewOrderDialog({ api, close }: DialogParts) {
       {(enter) => (
         <>
           {sellers.length === 0 && <Hint>Nobody sells anything with a price yet: see the material book.</Hint>}
-          {sellers.length > 0 && <ChoiceField label="Supplier" value={supplier} options={sellers} choose={choose} />}
+          {sellers.length > 0 && <PickOne label="Supplier" value={supplier} options={sellers} choose={choose} />}
           <DialogScroll class={css['receipt']} label="Packs of the supplier">
             <Fields look="wide">
               {packsFrom(context, supplier).map((pack) => (

@@ -4,7 +4,8 @@ import type { Change } from '#shared-calc/records/change.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { useState } from 'preact/hooks';
-import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { TextField, Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -92,7 +93,7 @@ function BatchEntries({ view, asked, materials, texts, set, write }: EntriesPart
   });
   return (
     <Fields>
-      <ChoiceField
+      <PickOne
         label="Leaves"
         value={texts.material || (materials[0]?.id ?? '')}
         options={materials.map(({ id, label }) => ({ value: id, label }))}

@@ -1,7 +1,8 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
-import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
+import { SettledField, Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { figureWords, readUnits, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -125,7 +126,7 @@ function TeachTheHouse({ state, context, job }: Pick<TakenParts, 'state' | 'cont
         itself.
       </Hint>
       <Fields look="short">
-        <ChoiceField
+        <PickOne
           label="Effect shown on"
           value={reference}
           options={tanks}

@@ -8,16 +8,19 @@ import {
 } from '#renderer/books/book-table.ts';
 import { updateRecord } from '#renderer/books/put-record.ts';
 import { newPack, putPrice } from '#shared-calc/acts/price-acts.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { isOldPrice, packId, pricesOf, usualSupplier } from '#shared-calc/buy/pack-prices.ts';
 import { allOpenPrices, openPrice, openPricesOf, type OpenPrice } from '#shared-calc/derive/open-prices.ts';
 import { entryOfCoins, showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
+import { recordFields } from '#shared-calc/fields/record-fields.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { editField } from '#shared-calc/records/edit-field.ts';
+import { optionsOf } from '#shared-calc/records/field-text.ts';
 import type { Pack } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
@@ -36,6 +39,7 @@ export function priceTable(jobs: readonly string[]): BookTable<PriceRow> {
     label: 'Prices missing, one material a row',
     one: 'price',
     view: 'prices',
+    firstColumn: 'price',
     rows: (context) => {
       const open = jobs.length === 0 ? allOpenPrices(context) : openPricesOf(context, jobs);
       for (const each of open) if (!shown.has(each.material)) shown.set(each.material, each);
@@ -74,7 +78,7 @@ const materialColumn: Column = {
 function neededColumn({ display }: BookContext): Column {
   const show = ({ used, unit }: PriceRow) => (used > 0 ? goodsWords(used, unit, display) : '');
   const closed = 'What is needed is worked from the sizes.';
-  return { key: 'needed', title: 'Needed', unit: '', look: 'figure', width: 6.5, show, entry: show, closed };
+  return { key: 'needed', title: 'Needed', unit: '', look: 'figure', width: 5, show, entry: show, closed };
 }
 
 function packColumn(context: BookContext): Column {
@@ -89,7 +93,7 @@ function packColumn(context: BookContext): Column {
     title: 'Pack',
     unit: '',
     look: 'figure',
-    width: 6.5,
+    width: 5.5,
     show: ({ pack, unit }) => (pack ? goodsWords(pack.amount, unit, context.display) : ''),
     entry,
     write: ({ material, unit, pack }, text) => {
@@ -111,10 +115,11 @@ function supplierColumn(context: BookContext): Column {
     title: 'Supplier',
     unit: '',
     look: 'words',
-    width: 10,
+    width: 7.5,
     show: nameOf,
     entry: nameOf,
-    options: [...records.supplier.values()].map(({ id, name }) => name || id),
+    options: optionsOf(recordFields.pack.supplier, records),
+    coded: true,
     write: ({ material, pack }, text) => {
       const [tank, goods] = [records.tank.get(material), records.material.get(material)];
       const label = `supplier of ${material}`;
@@ -148,7 +153,7 @@ function priceColumn(context: BookContext): Column {
     title: 'Price',
     unit: workshop.currency,
     look: 'figure',
-    width: 7.5,
+    width: 6,
     show: ({ price }) => showCoins(price?.priceCoins, workshop),
     entry: ({ price }) => entryOfCoins(price?.priceCoins, workshop),
     flag: ({ price }) => {
@@ -174,14 +179,16 @@ function pieceOf(material: string, unit: string): Pack | undefined {
 }
 
 function fromColumn(context: BookContext): Column {
+  const day = ({ price }: PriceRow) => (price ? writeDay(price.from, context.display.dateOrder) : '');
   return {
     key: 'from',
     title: 'From',
     unit: '',
     look: 'words',
     width: 6.5,
-    show: ({ price }) => price?.from ?? '',
-    entry: ({ price }) => price?.from ?? '',
+    days: context,
+    show: day,
+    entry: day,
     write: ({ material, price }, text) => {
       const from = said(readDay(text, 'From', { ...context, nearest: true }));
       if (!from.ok) return from;
@@ -198,7 +205,7 @@ function stakeColumn({ workshop }: BookContext): Column {
   const show = ({ stakeCoins }: PriceRow) => showCoins(stakeCoins, workshop);
   const closed = 'What is needed at this price.';
   const { currency: unit } = workshop;
-  return { key: 'stake', title: 'At stake', unit, look: 'figure', width: 6.5, show, entry: show, closed };
+  return { key: 'stake', title: 'At stake', unit, look: 'figure', width: 5, show, entry: show, closed };
 }
 
 function byAct(done: ReturnType<typeof putPrice.run>): Result<Change, string> {

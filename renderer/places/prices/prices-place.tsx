@@ -9,6 +9,7 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { PanelHead } from '#renderer/kit/side-panel.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
+import { lackedBy } from '#shared-calc/derive/start-list.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { atLeast, sayPart } from '#shared-calc/papers/quote-part.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
@@ -43,7 +44,11 @@ function tablePlace(api: Parameters<typeof pricesPlace>[0], jobs: readonly strin
   });
   return (route) => {
     const context = contextNow(api);
-    return { ...view(route), aside: asideOf(jobs, context), acts: confirmActs(table.rows(context), api) };
+    return {
+      ...view(route),
+      aside: asideOf(jobs, context),
+      acts: [...quoteActs(jobs, context), ...confirmActs(table.rows(context), api)],
+    };
   };
 }
 
@@ -54,6 +59,18 @@ function asideOf(jobs: readonly string[], { job, workshop }: BookContext): strin
   if (!known?.ok) return 'most money at stake first';
   const price = `${showCoins(known.value.quote.grossCoins, workshop)}\u00a0${workshop.currency}`.trimEnd();
   return [atLeast(price, known.value), sayPart(known.value)].filter((words) => words !== '').join('; ');
+}
+
+/** Once nothing is missing, the way to the quote. */
+function quoteActs(jobs: readonly string[], context: BookContext): readonly PlaceAct[] {
+  return jobs
+    .filter((job) => lackedBy(context, job)?.length === 0)
+    .map((job) => ({
+      label: jobs.length === 1 ? 'See the quote' : `See the quote of ${job}`,
+      main: true,
+      hint: 'Nothing is missing any more',
+      run: () => (location.hash = writeRoute('quotes', job)),
+    }));
 }
 
 function confirmActs(rows: readonly PriceRow[], api: BookApi): readonly PlaceAct[] {
@@ -100,7 +117,7 @@ interface PanelParts {
 }
 
 /** The prices of the chosen material's pack, and who waits for one. */
-function PricePanel({ row: { material, label, pack, price, jobs }, context, api }: PanelParts) {
+function PricePanel({ row: { material, label, unit, pack, price, jobs }, context, api }: PanelParts) {
   return (
     <>
       <PanelHead where={material} title={label} />
@@ -121,7 +138,11 @@ function PricePanel({ row: { material, label, pack, price, jobs }, context, api 
         {pack ? (
           <PriceList pack={pack} of={material} context={context} api={api} />
         ) : (
-          <MutedLine>It has no pack yet: write in the grid how much one holds.</MutedLine>
+          <MutedLine>
+            {unit === 'each'
+              ? 'It is bought by the piece: write in the grid what one costs.'
+              : 'It has no pack yet: write in the grid how much one holds.'}
+          </MutedLine>
         )}
       </section>
     </>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
-import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { TextField, Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import { headingOf } from '#shared-calc/fields/record-fields.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
@@ -84,7 +85,7 @@ function NewOneOff({ job, context: { records, workshop }, api }: OneOffsParts) {
           enter={add}
           wrong={coins && !coins.ok ? coins.fault : undefined}
         />
-        <ChoiceField label={headingOf('quoteLine', 'group')} value={group} options={groups} choose={setGroup} />
+        <PickOne label={headingOf('quoteLine', 'group')} value={group} options={groups} choose={setGroup} />
       </Fields>
       <Buttons>
         <Button disabled={!isReady} onClick={add}>

@@ -3,6 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
@@ -37,13 +38,13 @@ export function DifferencesDialog({ book, recipe, tank: first, close }: Differen
       {(leave) => (
         <>
           <Fields>
-            <ChoiceField
+            <PickOne
               label="Recipe"
               value={other}
               options={others.map(({ id, title }) => ({ value: id, label: `${id} ${title}` }))}
               choose={setOther}
             />
-            <ChoiceField label="Figures on" value={tank} options={tanks} choose={setTank} />
+            <PickOne label="Figures on" value={tank} options={tanks} choose={setTank} />
           </Fields>
           <Lines key={other} book={book} recipe={recipe} other={other} tank={tank} leave={leave} />
         </>

@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
-import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
-import { PickField, type PickOption } from '#renderer/kit/pick-field.tsx';
+import { Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne, type PickOption } from '#renderer/kit/pick-field.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { readSeason } from '#shared-calc/read/read-season.ts';
@@ -21,13 +21,7 @@ interface ForkParts {
 /** Asks what a recipe that holds only what differs from its parent is for. */
 export function ForkDialog({ book, parent, close }: ForkParts) {
   const records = book.records.value;
-  const [wishes, setWishes] = useState<Wishes>({
-    title: parent.title,
-    animalKind: '',
-    tanks: [],
-    season: '',
-    note: '',
-  });
+  const [wishes, setWishes] = useState<Wishes>({ ...nothingSaid, title: parent.title });
   const [wrong, setWrong] = useState<string>();
   const change = (some: Partial<typeof wishes>) => setWishes({ ...wishes, ...some });
   const kinds = [...records.animalKind.values()].map(({ id, label }) => ({ value: id, label }));
@@ -51,7 +45,7 @@ export function ForkDialog({ book, parent, close }: ForkParts) {
         <Fields look="wide">
           <TextField label="Title" text={wishes.title} typing={(title) => change({ title })} enter={enter} />
           {kinds.length > 0 && (
-            <ChoiceField
+            <PickOne
               label="For animals"
               value={wishes.animalKind}
               options={[{ value: '', label: 'any' }, ...kinds]}
@@ -83,12 +77,13 @@ interface ForTanksParts {
 function ForTanks({ options, picked, pick }: ForTanksParts) {
   return (
     <>
-      <PickField
+      <PickOne
         label="For tanks"
         placeholder="Code or name, such as hexagon"
-        hint={picked.length === 0 ? 'none picked: for any' : undefined}
+        {...(picked.length === 0 && { hint: 'none picked: for any' })}
+        value=""
         options={options.filter(({ value }) => !picked.includes(value))}
-        pick={(tank) => pick([...picked, tank])}
+        choose={(tank) => pick([...picked, tank])}
       />
       {picked.length > 0 && (
         <Buttons>
@@ -110,6 +105,8 @@ interface Wishes {
   readonly season: string;
   readonly note: string;
 }
+
+const nothingSaid: Wishes = { title: '', animalKind: '', tanks: [], season: '', note: '' };
 
 function inputOf(
   recipe: string,

@@ -1,17 +1,24 @@
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
+import { PickField } from '#renderer/kit/pick-field.tsx';
 import { lineRoles } from '#shared-calc/fields/recipe.ts';
 import { noSource, sourceMarks } from '#shared-calc/fields/source.ts';
 import { markWords } from '#shared-calc/bench/source-words.ts';
+import type { Line } from '#shared-calc/records/records.ts';
 import { entryOf, given, type LineFields } from './put-fields.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { headingOf, recordFields } from '#shared-calc/fields/record-fields.ts';
 
-interface NameParts extends LineFields {
+interface OfLines {
+  /** All lines of the recipe: what stands in them is offered. */
+  readonly lines: readonly Line[];
+}
+
+interface NameParts extends LineFields, OfLines {
   readonly rename: (name: string) => string | undefined;
 }
 
 /** The line's name in rules, its label, and its position. */
-export function NameFields({ line, put, rename }: NameParts) {
+export function NameFields({ line, put, rename, lines }: NameParts) {
   const settleSection = (text: string) => {
     const section = given(text);
     return section === null ? 'A line stands in a section.' : put({ section });
@@ -20,13 +27,13 @@ export function NameFields({ line, put, rename }: NameParts) {
     <>
       <SettledField {...entryOf('name')} text={line.name} settle={rename} longest={60} />
       <SettledField {...entryOf('label')} text={line.label ?? ''} settle={(text) => put({ label: given(text) })} />
-      <SettledField {...entryOf('section')} text={line.section} settle={settleSection} />
+      <PickField {...entryOf('section')} {...sameAs(lines, 'section')} text={line.section} settle={settleSection} />
     </>
   );
 }
 
 /** The line's kind and unit. */
-export function KindFields({ line, put }: LineFields) {
+export function KindFields({ line, put, lines }: LineFields & OfLines) {
   return (
     <>
       <ChoiceField
@@ -35,7 +42,12 @@ export function KindFields({ line, put }: LineFields) {
         options={roles}
         choose={(word) => put({ role: lineRoles.find((role) => role === word) ?? line.role })}
       />
-      <SettledField {...entryOf('unit')} text={line.unit} settle={(unit) => put({ unit: unit.trim() })} />
+      <PickField
+        {...entryOf('unit')}
+        {...sameAs(lines, 'unit')}
+        text={line.unit}
+        settle={(unit) => put({ unit: unit.trim() })}
+      />
       {line.unit === 'choice' && (
         <SettledField
           {...entryOf('options')}
@@ -85,6 +97,12 @@ export function WordFields({ line, put }: LineFields) {
       <Checkbox label={headingOf('line', 'inset')} on={line.inset} turn={(inset) => put({ inset })} />
     </>
   );
+}
+
+/** What the other lines have; any other text may be written. */
+function sameAs(lines: readonly Line[], key: 'section' | 'unit') {
+  const words = [...new Set(lines.map((line) => line[key]))];
+  return { options: words.map((word) => ({ value: word, label: word })), free: true };
 }
 
 const marks = sourceMarks.map((value) => ({ value, label: markWords(value) }));

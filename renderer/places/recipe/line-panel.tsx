@@ -43,8 +43,8 @@ export function LinePanel({ book, store, editHouse }: PanelParts) {
     <SidePanel class={css['linePanel']} label={`The line ${label}`}>
       <PanelHead where={line.section} title={label} />
       <section>
-        <NameFields line={line} put={put} rename={rename} />
-        <KindFields line={line} put={put} />
+        <NameFields line={line} put={put} rename={rename} lines={store.lines.value} />
+        <KindFields line={line} put={put} lines={store.lines.value} />
         {line.role !== 'tank' && <SourceFields line={line} put={put} />}
         <BoundFields line={line} put={put} book={book} />
         <RoleFields line={line} put={put} records={book.records.value} />

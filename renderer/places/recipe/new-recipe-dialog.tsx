@@ -3,7 +3,8 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { DialogScroll } from '#renderer/kit/dialog.tsx';
-import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipePart } from '#shared-calc/recipe/recipe-answers.ts';
@@ -25,10 +26,12 @@ import css from './new-recipe-dialog.module.css';
 interface NewParts {
   readonly book: Pick<BookStore, 'records' | 'doAct'>;
   readonly close: () => void;
+  /** The link to go on with; left out: to the recipe that was made. */
+  readonly next?: string | undefined;
 }
 
 /** A whole recipe of answers: its layers, its soil, its fittings. */
-export function NewRecipeDialog({ book, close }: NewParts) {
+export function NewRecipeDialog({ book, close, next }: NewParts) {
   const [form, setForm] = useState(noAnswers);
   const [wrong, setWrong] = useState<string>();
   const change = (some: Partial<NewRecipe>) => setForm({ ...form, ...some });
@@ -36,7 +39,9 @@ export function NewRecipeDialog({ book, close }: NewParts) {
   const run = () => {
     const refused = book.doAct('makeRecipe', { title: form.title, answers: answersOf(form) }, ({ added }) => {
       const made = added.find((each) => each.kind === 'recipe');
-      if (made) location.hash = writeRoute('recipe', made.record.id);
+      // The view behind may be another one next: a dialog that is gone cannot say that it was closed.
+      close();
+      if (made?.kind === 'recipe') location.hash = next ?? writeRoute('recipe', made.record.id);
     });
     setWrong(refused);
     return refused === undefined;
@@ -48,7 +53,7 @@ export function NewRecipeDialog({ book, close }: NewParts) {
           <Fields look="wide">
             <TextField label="Title" text={form.title} typing={(title) => change({ title })} enter={enter} />
             {kinds.length > 0 && (
-              <ChoiceField
+              <PickOne
                 label="For animals"
                 value={form.animals}
                 options={[{ value: '', label: 'any' }, ...kinds]}

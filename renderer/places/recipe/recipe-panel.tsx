@@ -1,5 +1,6 @@
 import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
-import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
+import { SettledField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
@@ -34,7 +35,7 @@ export function RecipePanel({ book, store, asked }: PanelParts) {
     <SidePanel label="The recipe">
       <PanelHead where="House recipe" title={`${recipe.id} ${recipe.title}`} />
       <section>
-        <ChoiceField
+        <PickOne
           label="Recipe"
           value={recipe.id}
           options={recipes}
@@ -51,7 +52,7 @@ export function RecipePanel({ book, store, asked }: PanelParts) {
           lines
           settle={(note) => book.doAct('writeRecipe', { recipe: recipe.id, fields: { note } })}
         />
-        <ChoiceField label="Worked on" value={store.tank.value?.id ?? ''} options={tanks} choose={store.standOn} />
+        <PickOne label="Worked on" value={store.tank.value?.id ?? ''} options={tanks} choose={store.standOn} />
       </section>
       <FactList
         facts={[

@@ -17,6 +17,9 @@ import type { EditHouse } from '#renderer/store/house-ask.ts';
 import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipePanel } from './recipe-panel.tsx';
 
+/** `#/recipe/new` asks for the first recipe of a book, and leads back to what a first quote needs. */
+const NEW = 'new';
+
 /** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
 export function recipePlace({ book, bench, clock, house }: PageStore): (route: Route) => PlaceView {
   const back = () => requestAnimationFrame(() => backToLine(store));
@@ -29,11 +32,17 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     editing.value = undefined;
     goTo(store, line);
   };
-  return ({ rest }) => {
+  let shown: Route | undefined;
+  return (route) => {
+    const [named] = route.rest;
     const onBench = bench.opened.value?.worked.source().recipe.id;
-    queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
+    queueMicrotask(() => {
+      store.open((named === NEW ? undefined : named) ?? store.recipe.peek()?.id ?? onBench);
+      if (named === NEW && route !== shown) asked.value = 'new';
+      shown = route;
+    });
     const recipe = store.recipe.value;
-    if (!recipe) return noRecipe(book, asked);
+    if (!recipe) return noRecipe(book, asked, named === NEW ? writeRoute('today') : undefined);
     return {
       about: `${recipe.id} ${recipe.title}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
@@ -76,7 +85,7 @@ function findLine(store: RecipeStore): NonNullable<PlaceView['find']> {
 /** Answers to questions make a whole recipe; an empty one is filled line by line. */
 const firstRecipe = { id: 'H1', title: 'House recipe', note: '' };
 
-function noRecipe(book: PageStore['book'], asked: Asked): PlaceView {
+function noRecipe(book: PageStore['book'], asked: Asked, next: string | undefined): PlaceView {
   return {
     about: '',
     aside: '',
@@ -92,7 +101,7 @@ function noRecipe(book: PageStore['book'], asked: Asked): PlaceView {
             Begin an empty recipe
           </Button>
         </EmptyNote>
-        {asked.value === 'new' && <NewRecipeDialog book={book} close={() => (asked.value = undefined)} />}
+        {asked.value === 'new' && <NewRecipeDialog book={book} close={() => (asked.value = undefined)} next={next} />}
       </>
     ),
   };

@@ -1,4 +1,5 @@
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { checkLevels } from '#shared-calc/fields/recipe.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { entryOf, given, type LineFields } from './put-fields.ts';
@@ -28,13 +29,13 @@ function NeedFields({ line, put, records }: FieldParts) {
   const groups = [...records.margin.values()].map(({ id, label }) => ({ value: id, label }));
   return (
     <>
-      <ChoiceField
+      <PickOne
         {...entryOf('material')}
         value={line.material ?? ''}
         options={[none, { value: 'TANK', label: 'the tank itself' }, ...materials]}
         choose={(material) => put({ material: given(material) })}
       />
-      <ChoiceField
+      <PickOne
         {...entryOf('group')}
         value={line.group ?? ''}
         options={[none, ...groups]}
@@ -50,7 +51,7 @@ function WorkFields({ line, put, records }: FieldParts) {
   return (
     <>
       <SettledField {...entryOf('task')} text={line.task ?? ''} settle={(task) => put({ task: given(task) })} />
-      <ChoiceField
+      <PickOne
         {...entryOf('who')}
         value={line.who ?? ''}
         options={[{ value: '', label: 'the builder' }, ...rates.map(({ id, label }) => ({ value: id, label }))]}

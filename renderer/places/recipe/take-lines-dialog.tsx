@@ -3,6 +3,7 @@ import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { DialogScroll } from '#renderer/kit/dialog.tsx';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
@@ -65,7 +66,7 @@ export function TakeLinesDialog({ book, recipe, goTo, close }: TakeParts) {
       {() => (
         <>
           <Fields look="wide">
-            <ChoiceField
+            <PickOne
               label="From"
               value={from}
               options={others.map(({ id, title }) => ({ value: id, label: `${id} ${title.toLowerCase()}` }))}

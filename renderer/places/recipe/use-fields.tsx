@@ -1,4 +1,5 @@
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { usesFor } from '#shared-calc/acts/move-use.ts';
 import {
@@ -30,7 +31,8 @@ export function UseFields({ line, put, book }: UseParts) {
   };
   return (
     <>
-      <ChoiceField
+      <PickOne
+        coded={false}
         {...entryOf('use')}
         value={line.use ?? ''}
         options={[nothing, ...usesFor(line).map((use) => ({ value: use, label: useLabel(use, line, lines) }))]}

@@ -2,7 +2,7 @@ import type { BookContext } from '#renderer/books/book-api.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { CodedName } from '#renderer/kit/coded-name.tsx';
-import { ChoiceField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Muted } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';
@@ -72,7 +72,7 @@ interface BoxParts {
 function SupplierBox({ left, suppliers, choose }: BoxParts) {
   if (suppliers.length === 0) return <Muted>none in the book</Muted>;
   return (
-    <ChoiceField
+    <PickOne
       label={`Supplier of ${left.material}`}
       quiet
       value=""

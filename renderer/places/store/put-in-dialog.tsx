@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
-import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { TextField, Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { calledOf, headingOf } from '#shared-calc/fields/record-fields.ts';
@@ -56,7 +57,7 @@ function Wishes({ wishes, days, change, enter }: WishesParts) {
   const unit = unitInStore(wishes.of, records) ?? 'each';
   return (
     <Fields look="wide">
-      <ChoiceField
+      <PickOne
         label={headingOf('move', 'of')}
         value={wishes.of}
         options={storedGoods(records)}
@@ -79,7 +80,7 @@ function Wishes({ wishes, days, change, enter }: WishesParts) {
         enter={enter}
       />
       <Checkbox label={headingOf('move', 'sealed')} on={wishes.sealed} turn={(sealed) => change({ sealed })} />
-      <ChoiceField
+      <PickOne
         label={headingOf('move', 'job')}
         value={wishes.job}
         options={jobOptions(records, 'nobody')}

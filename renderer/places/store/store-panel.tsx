@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
-import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import type { StoredGoods } from '#shared-calc/derive/store-goods.ts';
@@ -85,7 +86,7 @@ function TakeOrKeep({ row, context, api }: RowParts) {
       <h3>Use some, or keep it for a job</h3>
       <Fields>
         <AmountField label="Amount" unit={unit} amount={amount} />
-        <ChoiceField label="Job" value={job} options={jobOptions(context.records, 'no job')} choose={setJob} />
+        <PickOne label="Job" value={job} options={jobOptions(context.records, 'no job')} choose={setJob} />
       </Fields>
       <Buttons>
         <Button disabled={value === undefined || job === ''} onClick={keep}>

@@ -7,13 +7,14 @@ import { Fields, SettledField } from '#renderer/kit/field.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
+import type { Missing } from '#shared-calc/buy/missing.ts';
 import { sayMissingFigure } from '#shared-calc/buy/say-missing.ts';
-import type { StartEntry, StartField } from '#shared-calc/derive/start-list.ts';
+import { jobsThatLack, type StartEntry, type StartField } from '#shared-calc/derive/start-list.ts';
 import { added, type Added } from '#shared-calc/records/change.ts';
 import { freshRecord, putField } from '#shared-calc/records/edit-field.ts';
 import type { RecordOf } from '#shared-calc/records/records.ts';
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
-import { PriceRow } from './price-row.tsx';
 import { FirstJob, NewSupplier, NewTank } from './start-records.tsx';
 
 interface PartParts {
@@ -22,24 +23,30 @@ interface PartParts {
   readonly context: BookContext;
 }
 
+interface EntryParts extends PartParts {
+  /** Unfolds the next entry, once the only thing that this one asks for is made. */
+  readonly next: () => void;
+}
+
 /** What an entry of the start list asks for, to be given there. */
-export function StartPart({ entry, api, context }: PartParts) {
+export function StartPart({ entry, api, context, next }: EntryParts) {
   switch (entry.id) {
     case 'currency':
       return <CurrencyField context={context} api={api} />;
     case 'margins':
       return <Margins entry={entry} api={api} context={context} />;
     case 'tank':
-      return <NewTank api={api} context={context} />;
+      return <NewTank api={api} context={context} done={next} />;
     case 'supplier':
       return <NewSupplier api={api} context={context} />;
     case 'job':
-      return <FirstJob api={api} context={context} />;
+      return <FirstJob api={api} context={context} done={next} />;
     case 'recipe':
-      return <Link href={writeRoute('recipe')}>Make a recipe in the recipe book</Link>;
+      return <Recipes context={context} />;
     case 'prices':
+      return <LackedPrices missing={entry.missing} context={context} />;
     case 'measures':
-      return <Lacking entry={entry} api={api} context={context} />;
+      return <LackedMeasures missing={entry.missing} context={context} />;
     default:
       return <Given entry={entry} api={api} context={context} />;
   }
@@ -66,6 +73,7 @@ function GivenField({ field, api, context }: Omit<PartParts, 'entry'> & { readon
           kind="workshop"
           record={context.workshop}
           field={field.key}
+          {...(field.key === 'name' && { label: 'Name of the workshop' })}
           context={context}
           put={(record) => put({ kind: 'workshop', record })}
         />
@@ -112,13 +120,11 @@ function Share<K extends 'margin' | 'taxClass'>({ kind, record, context, put }: 
   );
 }
 
-/** Margins by group, and one for all that have none yet. */
+/** Margins by group, and one for all groups that have none yet, also those that no recipe has lines in so far. */
 function Margins({ entry, api, context }: PartParts) {
-  const { rules } = context;
-  const open = entry.fields.flatMap(({ id }) =>
-    rules.margins.filter((each) => each.id === id && each.share === undefined),
-  );
+  const open = context.rules.margins.filter(({ share }) => share === undefined);
   const setAll = (text: string) => {
+    if (text.trim() === '' || open.length === 0) return undefined;
     const read = open.map((record) => putField({ kind: 'margin', record, key: 'share', text }, context));
     const wrong = read.find((each) => !each.ok);
     if (wrong && !wrong.ok) return sayFieldFault(wrong.fault);
@@ -127,36 +133,59 @@ function Margins({ entry, api, context }: PartParts) {
   };
   return (
     <>
-      {open.length > 1 && (
-        <Fields>
-          <SettledField
-            label={`One for the ${open.length} not given yet`}
-            text=""
-            unit="%"
-            figure
-            settle={(text) => (text.trim() === '' ? undefined : setAll(text))}
-          />
-        </Fields>
-      )}
+      <Fields>
+        <SettledField label="One for all not given yet" text="" unit="%" figure settle={setAll} />
+      </Fields>
       <Given entry={entry} api={api} context={context} />
     </>
   );
 }
 
-/** What an open job waits for: prices are written here, a measure at its tank or size. */
-function Lacking({ entry: { missing }, api, context }: PartParts) {
-  if (missing.length === 0) return <Hint>Nothing is missing that a job waits for.</Hint>;
+/** Answers to questions make a recipe, and lead back here. */
+function Recipes({ context: { records } }: Pick<PartParts, 'context'>) {
+  if (records.recipe.size > 0) return <Link href={writeRoute('recipe')}>See them in the recipe book</Link>;
+  return <Link href={writeRoute('recipe', 'new')}>{actNames.newRecipe}: answer which layers, depths and fittings</Link>;
+}
+
+interface LackedParts extends Pick<PartParts, 'context'> {
+  readonly missing: readonly Missing[];
+}
+
+const nothingLacks = <Hint>Nothing is missing that a job waits for.</Hint>;
+const noJobYet = <Hint>The first job says what it needs: give its tank, recipe and job first.</Hint>;
+
+/** Prices are typed or pasted as a column in their grid. */
+function LackedPrices({ missing, context }: LackedParts) {
+  const jobs = jobsThatLack(context);
+  if (missing.length === 0) return context.records.size.size === 0 ? noJobYet : nothingLacks;
+  const names = missing.slice(0, MOST_NAMES).map(({ label }) => label);
+  const more = missing.length - names.length;
   return (
     <>
-      {missing.map((each) =>
-        each.what === 'price' ? (
-          <PriceRow key={each.of} of={each.of} label={each.label} api={api} context={context} />
-        ) : (
-          <p key={`${each.of} ${each.label}`}>
-            <Link href={lackRoute(each, context.records)}>{sayMissingFigure(each)}</Link>
-          </p>
-        ),
-      )}
+      <p>
+        <Link href={writeRoute('prices', ...jobs)}>
+          {missing.length === 1 ? 'Write the price' : `Write the ${missing.length} prices`} in their grid, or paste a
+          column
+        </Link>
+      </p>
+      <Hint>{`${names.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`}</Hint>
+    </>
+  );
+}
+
+/** The grid has them all. */
+const MOST_NAMES = 12;
+
+/** A measure is given at its tank or size. */
+function LackedMeasures({ missing, context }: LackedParts) {
+  if (missing.length === 0) return context.records.size.size === 0 ? noJobYet : nothingLacks;
+  return (
+    <>
+      {missing.map((each) => (
+        <p key={`${each.of} ${each.label}`}>
+          <Link href={lackRoute(each, context.records)}>{sayMissingFigure(each)}</Link>
+        </p>
+      ))}
     </>
   );
 }

@@ -1,16 +1,19 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import { nextCode } from '#shared-calc/records/next-code.ts';
 import { byCode } from '#renderer/books/record-table.ts';
+import { afterFrame } from '#renderer/frame/after-frame.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
-import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
+import { Fields, TextField } from '#renderer/kit/field.tsx';
+import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { Fault, Hint } from '#renderer/kit/note.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { headingOf } from '#shared-calc/fields/record-fields.ts';
 import { added } from '#shared-calc/records/change.ts';
 import { freshRecord, isField } from '#shared-calc/records/edit-field.ts';
 import type { RecordOf } from '#shared-calc/records/records.ts';
+import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 
 interface StartParts {
   readonly api: Pick<JobApi, 'doAct'>;
@@ -24,24 +27,35 @@ interface NewParts<K extends NewKind> extends StartParts {
   readonly fresh: () => RecordOf<K>;
   readonly keys: readonly (string & keyof RecordOf<K>)[];
   readonly act: string;
+  /** Completes the record as it is added. */
+  readonly whole?: (record: RecordOf<K>) => RecordOf<K>;
+  readonly hints?: Readonly<Partial<Record<string & keyof RecordOf<K>, string>>>;
+  readonly done?: () => void;
 }
 
 /** A record that is written field by field, and is in the book once it is added. */
-function NewRecord<K extends NewKind>({ kind, fresh, keys, act, api, context }: NewParts<K>) {
-  const [record, setRecord] = useState(fresh);
+function NewRecord<K extends NewKind>(parts: NewParts<K>) {
+  const { kind, fresh, keys, act, api, context, whole, hints, done } = parts;
+  const form = useRef<HTMLDivElement>(null);
+  // Fresh from the records of now: the code of one that was just added is taken.
+  const [written, setWritten] = useState<RecordOf<K>>();
+  const record = written ?? fresh();
   const [wrong, setWrong] = useState<string>();
   const add = () => {
-    const refused = api.doAct('put', added(kind, record));
+    const refused = api.doAct('put', added(kind, whole ? whole(record) : record));
     setWrong(refused);
-    if (refused === undefined) setRecord(fresh);
+    if (refused !== undefined) return;
+    setWritten(undefined);
+    if (done) done();
+    else afterFrame(() => form.current?.querySelector('input')?.focus());
   };
   const put = (to: RecordOf<K>) => {
-    setRecord(to);
+    setWritten(to);
     setWrong(undefined);
     return undefined;
   };
   return (
-    <>
+    <div ref={form}>
       <Fields>
         {keys
           .filter((key) => isField(kind, record, key))
@@ -51,6 +65,7 @@ function NewRecord<K extends NewKind>({ kind, fresh, keys, act, api, context }: 
               kind={kind}
               record={record}
               field={key}
+              {...(hints?.[key] !== undefined && { hint: hints[key] })}
               context={context}
               put={put}
             />
@@ -62,11 +77,16 @@ function NewRecord<K extends NewKind>({ kind, fresh, keys, act, api, context }: 
           {act}
         </Button>
       </Buttons>
-    </>
+    </div>
   );
 }
 
-export function NewTank({ api, context }: StartParts) {
+interface OnceParts extends StartParts {
+  /** Called once it is made. */
+  readonly done: () => void;
+}
+
+export function NewTank({ api, context, done }: OnceParts) {
   const { records } = context;
   return (
     <NewRecord
@@ -86,7 +106,10 @@ export function NewTank({ api, context }: StartParts) {
         'glassMm',
         'baseGlassMm',
       ]}
+      hints={{ baseGlassMm: 'empty: as the walls' }}
+      whole={(tank) => withoutUndefined({ ...tank, baseGlassMm: tank.baseGlassMm ?? tank.glassMm })}
       act="Add the tank"
+      done={done}
       api={api}
       context={context}
     />
@@ -108,7 +131,7 @@ export function NewSupplier({ api, context }: StartParts) {
 }
 
 /** The first job: a tank by a recipe. */
-export function FirstJob({ api, context: { records } }: StartParts) {
+export function FirstJob({ api, context: { records }, done }: OnceParts) {
   const tanks = [...records.tank.values()].toSorted(byCode);
   const recipes = [...records.recipe.values()].toSorted(byCode);
   const [title, setTitle] = useState('');
@@ -116,21 +139,23 @@ export function FirstJob({ api, context: { records } }: StartParts) {
   const [recipe, setRecipe] = useState(recipes[0]?.id ?? '');
   const [wrong, setWrong] = useState<string>();
   const begin = () => {
-    setWrong(api.doAct('newJob', { title, recipe, sizes: [{ tank, count: 1 }], writings: [], by: 'us' }));
+    const refused = api.doAct('newJob', { title, recipe, sizes: [{ tank, count: 1 }], writings: [], by: 'us' });
+    setWrong(refused);
+    if (refused === undefined) done();
   };
   if (tanks.length === 0 || recipes.length === 0)
     return <Hint>A job takes a tank and a recipe: give these first.</Hint>;
   return (
     <>
       <Fields>
-        <TextField label={headingOf('job', 'title')} text={title} typing={setTitle} enter={begin} />
-        <ChoiceField
+        <TextField label={headingOf('job', 'title')} text={title} typing={setTitle} />
+        <PickOne
           label="Tank"
           value={tank}
           options={tanks.map(({ id, label }) => ({ value: id, label: `${id} ${label}` }))}
           choose={setTank}
         />
-        <ChoiceField
+        <PickOne
           label={headingOf('job', 'recipe')}
           value={recipe}
           options={recipes.map((each) => ({ value: each.id, label: `${each.id} ${each.title}` }))}

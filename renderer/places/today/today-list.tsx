@@ -6,8 +6,10 @@ import { Muted } from '#renderer/kit/muted.tsx';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 import type { DueNow } from '#renderer/store/due-store.ts';
 import { walkOver } from '#renderer/kit/walk-links.ts';
+import { readyForFirstQuote } from '#shared-calc/derive/start-list.ts';
 import type { TodayItem } from '#shared-calc/derive/today-item.ts';
 import { daySections, type DaySection } from './day-sections.ts';
+import { FirstQuote } from './first-quote.tsx';
 import { StartList } from './start-list.tsx';
 import type { TodayState } from './today-state.ts';
 import { TodayRow } from './today-row.tsx';
@@ -24,6 +26,7 @@ interface ListParts {
 export function TodayList({ state, items, due: { isBehind, start }, context }: ListParts) {
   const list = useRef<HTMLDivElement>(null);
   const sections = daySections(items, context.today);
+  const ready = start.length > 0 ? [] : readyForFirstQuote(context);
   /** The next row takes the place of one that is done, after the key that wrote it: it would press its tick, too. */
   const goOn = (key: string) => {
     const ticks = [...(list.current?.querySelectorAll<HTMLElement>('[data-item]') ?? [])];
@@ -34,11 +37,12 @@ export function TodayList({ state, items, due: { isBehind, start }, context }: L
   return (
     <ScrollPage label="What is to be done">
       <div ref={list} onKeyDown={(event) => walkOver(event, '[data-item]')}>
-        {start.length > 0 && <StartList state={state} entries={start} context={context} />}
+        {start.length > 0 && <StartList api={state.api} entries={start} isBehind={isBehind} context={context} />}
+        {ready.length > 0 && <FirstQuote jobs={ready} context={context} />}
         {sections.map((section) => (
           <Section key={section.title} section={section} state={state} context={context} goOn={goOn} />
         ))}
-        {sections.length === 0 && start.length === 0 && <Nothing isBehind={isBehind} />}
+        {sections.length + start.length + ready.length === 0 && <Nothing isBehind={isBehind} />}
       </div>
     </ScrollPage>
   );

@@ -14,7 +14,7 @@ import { whomOf, whoLabel } from './item-words.ts';
 
 /** Today: what is overdue, what is to be done today and soon over all jobs and the workshop, and the next six weeks. */
 export function todayPlace(api: JobApi): () => PlaceView {
-  const state: TodayState = { api, who: signal(undefined), ticked: signal(undefined), start: signal(undefined) };
+  const state: TodayState = { api, who: signal(undefined), ticked: signal(undefined) };
   return () => {
     const context = contextNow(api);
     const due = api.due();

@@ -8,6 +8,4 @@ export interface TodayState {
   readonly who: Signal<string | undefined>;
   /** The item that is being ticked. */
   readonly ticked: Signal<string | undefined>;
-  /** The entry of the start list that is unfolded; left out: the first that is open. */
-  readonly start: Signal<string | undefined>;
 }

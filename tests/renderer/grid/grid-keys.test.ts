@@ -20,6 +20,7 @@ describe('keyAct', () => {
     ['Delete', {}, { act: 'clear' }],
     ['Backspace', {}, { act: 'clear' }],
     ['Escape', {}, { act: 'back to one' }],
+    ['ArrowDown', { altKey: true }, { act: 'pick' }],
     ['ArrowRight', { ...shift, altKey: true }, { act: 'same right' }],
     ['ArrowDown', { ...shift, altKey: true }, { act: 'same below' }],
     ['Ç', { ...shift, altKey: true, code: 'KeyC' }, { act: 'copy with names' }],

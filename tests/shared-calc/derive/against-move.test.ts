@@ -72,6 +72,24 @@ describe('againstMove', () => {
     expect(against(libraryJob(), 'quoted').filter(([, why]) => why.includes('second filling'))).toEqual([]);
   });
 
+  test('a job that is accepted with prices missing or guessed, until its deposit is in', () => {
+    const prices = [...libraryJob().packPrice.values()];
+    const guessed = withRecords(
+      libraryJob(),
+      'packPrice',
+      prices.map((each) => ({ ...each, guess: true })),
+    );
+    const said = (to: Job['state']) =>
+      against(guessed, to).filter(([what, why]) => what === 'not known yet' && /guess/.test(why));
+    expect(said('quoted')).toEqual([]);
+    expect(said('accepted').map(([, why]) => why.replace(/:.*/, ''))).toEqual([
+      expect.stringMatching(/^\d+ prices are guesses$/),
+    ]);
+    expect(said('deposit in')).toEqual(said('accepted'));
+    const without = { ...libraryJob(), packPrice: new Map<string, never>() };
+    expect(against(without, 'accepted').filter(([, why]) => / prices missing: /.test(why)).length).toBe(1);
+  });
+
   test('a job that is accepted without a quote, or otherwise than it was quoted', () => {
     expect(against(libraryJob(), 'accepted').filter(([what]) => what === 'quote')).toEqual([
       ['quote', 'No quote of J02 has been issued.'],

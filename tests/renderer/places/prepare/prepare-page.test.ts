@@ -3,6 +3,7 @@ import ICAL from 'ical.js';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFaults } from '#tests/browser/axe-faults.ts';
+import { pickIn } from '#tests/browser/pick-in.ts';
 import { openPages, type Pages } from '#tests/browser/pages.ts';
 import { buildPreparePages } from './stand-in/build.ts';
 
@@ -211,7 +212,7 @@ describe('the culture board as a place', () => {
     const page = await pages.open('cultures/C1');
     expect(await textOf(page, '#work')).toContain('Start 1 tub beside those that stand; no spare is wanted.');
     const free = page.getByRole('list', { name: 'Tubs' }).getByRole('listitem').filter({ hasText: 'T-02' });
-    await free.getByLabel('Kept for').selectOption('J04');
+    await pickIn(free.getByLabel('Kept for'), 'J04');
     expect(await textOf(page, 'footer')).toContain('tub T-02 kept for J04');
     await page.getByRole('button', { name: 'Start a tub' }).click();
     expect(await page.getByRole('list', { name: 'Tubs' }).locator('> li').count()).toBe(3);
