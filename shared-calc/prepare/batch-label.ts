@@ -20,9 +20,7 @@ export function batchLabel(
     `${given(batch.litres, 'L')} loose`,
     batch.collectedAt === '' ? 'Collected: not written down' : `Collected: ${batch.collectedAt}`,
     `Treated ${sayPlainDate(batch.on, display)}: ${ways[batch.way]}, aim ${batch.aim}`,
-    hottest === undefined
-      ? 'Core: not measured'
-      : `Core: ${given(hottest, 'degC')} at its hottest`,
+    hottest === undefined ? 'Core: not measured' : `Core: ${given(hottest, 'degC')} at its hottest`,
     ...(batch.note === '' ? [] : [batch.note]),
   ];
 }

@@ -140,7 +140,9 @@ describe('placeAnimals', () => {
     const wish = { ...into, count: 1, on: '2027-04-27', anyway: 'in haste', who: 'R-builder' };
     const { placement } = done(apart, 'placeAnimals', wish).records;
 
-    expect(refused(apart, 'placeAnimals', { ...into, count: 1, on: '2027-04-26' })).toContain('1 day after 2027-04-26');
+    expect(refused(apart, 'placeAnimals', { ...into, count: 1, on: '2027-04-26' })).toContain(
+      '1 day after 26 April 2027',
+    );
     expect([...placement.values()]).toEqual([{ id: 'AP-001', ...into, count: 1, on: '2027-04-27', anyway: '' }]);
   });
 
