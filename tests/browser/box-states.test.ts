@@ -183,7 +183,7 @@ const cases: readonly Case[] = [
       figure: '500',
       said: 'local, out of range',
       sign: true,
-      spoken: 'Litter depth, T08, 500 mm, local, out of range',
+      spoken: 'Litter depth, T08, 500 mm, local figure, out of range',
     },
     look: { edge: 'solid', edgeColour: 'red', ground: 'red-soft', ink: 'red', saidInk: 'red', notch: true },
     standing: ['Local value, for T08 only', 'Out of range: it lies between 0 mm and 120 mm.'],
