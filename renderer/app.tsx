@@ -1,4 +1,5 @@
 import { computed } from '@preact/signals';
+import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { JobSwitchView, PageView } from '#renderer/frame/page-view.ts';
 import { readRoute, routeWithJob, writeRoute } from '#renderer/frame/place-route.ts';
 import { AskedHouse } from '#renderer/books/asked-house.tsx';
@@ -41,6 +42,8 @@ export function pageOf(store: PageStore): PageView {
     keys,
     help,
     nextFlag,
+    nextMoved: (back) =>
+      goOnBench(store, store.bench.nextMoved(back), 'The last edit moved no other figure on the bench.'),
     refuse: store.book.refuse,
     moveOn: store.book.moveOn,
     place: (route) => {
@@ -83,10 +86,13 @@ function jobSwitch(store: PageStore): JobSwitchView {
   };
 }
 
-/** Flags are on the bench: from another view it opens the bench first. */
-function goToFlag({ bench, strips, book }: PageStore, back: boolean): void {
-  const place = bench.nextFlag(back);
-  if (!place) return book.say('No flag on the bench.');
+function goToFlag(store: PageStore, back: boolean): void {
+  goOnBench(store, store.bench.nextFlag(back), 'No flag on the bench.');
+}
+
+/** From another view it opens the bench first. */
+function goOnBench({ bench, strips, book }: PageStore, place: BoxPlace | undefined, none: string): void {
+  if (!place) return book.say(none);
   if (strips.current) return strips.current.go(place);
   bench.acts.choose(place);
   location.hash = writeRoute('bench');

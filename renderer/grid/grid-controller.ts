@@ -15,7 +15,7 @@ import { canFill, cellsMenu, type GridMenu } from './grid-menu.ts';
 import { gridTable, type GridLayout, type GridTable } from './grid-table.ts';
 import { focusHead, type HeadActs } from './listen-on-heads.ts';
 import { listenOnGrid, type GridReach, type RowActs } from './listen-on-grid.ts';
-import { chosenOf, markCell, markHeads } from './mark-cells.ts';
+import { chosenOf, markCell, markHeads, markMovedCell } from './mark-cells.ts';
 import { liveCells, type CellPaint, type LiveCells } from './live-cells.ts';
 import { cellMark } from './mouse-selection.ts';
 import { cellsOfRanges, fillPlan, pastePlan, sayLeft, type PlannedText } from './paste-plan.ts';
@@ -72,6 +72,8 @@ export interface GridController<Shown> extends GridReach {
   readonly bring: (cell: Cell) => void;
   /** Shows another model. `painted` runs once rows and columns are set, before the focus is restored. */
   readonly show: (model: GridModel<Shown>, painted?: (moved: boolean) => void) => void;
+  /** Marks the cells that the last edit moved, those that are drawn later too. */
+  readonly markMoved: (isMoved: (at: CellKey) => boolean) => void;
   readonly destroy: () => void;
 }
 
@@ -80,6 +82,7 @@ interface GridState<Shown> {
   model: GridModel<Shown>;
   index: GridIndex;
   selection: Selection | undefined;
+  isMoved: (at: CellKey) => boolean;
   readonly cells: LiveCells<Shown>;
 }
 
@@ -128,6 +131,7 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
     focusHead: (column) => acts.heads !== undefined && focusHead(host, state.model, column),
     leave: table.leave,
     remark: () => mark(state),
+    markMoved: (isMoved) => markMoved(state, isMoved),
     destroy: () => {
       stop();
       editor.close();
@@ -172,6 +176,7 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
     model,
     index: gridIndex(model),
     selection: undefined,
+    isMoved: () => false,
     cells: liveCells(paint, (at) => opened.model.shownAt(at)),
   };
   const { acts } = parts;
@@ -183,6 +188,7 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
     entered: () => enterGrid(opened, () => table.focus),
     draw: (cell, at) => {
       markCell(cell, opened.index.cellOf(at), chosenOf(opened.selection));
+      markMovedCell(cell, opened.isMoved(at));
       return opened.cells.draw(cell, at);
     },
     focused: (cell) => {
@@ -214,6 +220,11 @@ function mark<Shown>({ cells, index, model, selection, parts }: GridState<Shown>
   const chosen = chosenOf(selection);
   cells.each((cell, at) => markCell(cell, index.cellOf(at), chosen));
   markHeads(parts.host, model.columns, selection);
+}
+
+function markMoved<Shown>(state: GridState<Shown>, isMoved: (at: CellKey) => boolean): void {
+  state.isMoved = isMoved;
+  state.cells.each((cell, at) => markMovedCell(cell, isMoved(at)));
 }
 
 interface Showing<Shown> {

@@ -58,6 +58,7 @@ export const keyGroups: readonly KeyGroup[] = [
       ['Ctrl Z', 'undo'],
       ['Ctrl Y', 'redo, as does Ctrl Shift Z'],
       ['/, Ctrl F', 'find a line, a tank or a place'],
+      ['F7', 'next figure that the last edit moved; with Shift the one before'],
       ['F8', 'next flag; with Shift the one before'],
       ['F6', 'on to the places, the work, the side panel, the help, the line at the foot; with Shift back'],
       ['T', 'at a picture: its figures as a table, and back'],
