@@ -177,15 +177,15 @@ export const forceHouse = act<z.infer<typeof Force>>({
   says: 'Puts a proposed change in force: the house recipe is written, sold jobs are offered it.',
   input: Force,
   run: (derived, { change: id, on = derived.today }) => {
-    const change = findProposal(derived.records, id);
+    const change = findProposal(derived, id);
     return change.ok ? forced(derived.records, change.value, on) : change;
   },
 });
 
-function findProposal(records: Records, id: string): Result<HouseChange, ActFault> {
+function findProposal({ records, display }: Derived, id: string): Result<HouseChange, ActFault> {
   const change = findRecord(records, 'houseChange', id.toUpperCase());
   if (!change.ok || change.value.inForceOn === undefined) return change;
-  return failed({ kind: 'in-force-already', change: change.value.id, on: change.value.inForceOn });
+  return failed({ kind: 'in-force-already', change: change.value.id, on: change.value.inForceOn, display });
 }
 
 /** What the proposal changes of its line; what else became of the line meanwhile stays. */
@@ -244,8 +244,8 @@ export const dropHouse = act<z.infer<typeof Drop>>({
   name: 'dropHouse',
   says: 'Takes a proposed change of a house away.',
   input: Drop,
-  run: ({ records }, { change: id }) => {
-    const change = findProposal(records, id);
+  run: (derived, { change: id }) => {
+    const change = findProposal(derived, id);
     return change.ok ? ok(recordRemoved(`${change.value.id} dropped`, 'houseChange', change.value)) : change;
   },
 });
@@ -282,7 +282,8 @@ type Answered = Pick<z.infer<typeof Answer>, 'job' | 'answer'>;
 function answerFault(derived: Derived, change: HouseChange, { job: id, answer }: Answered): ActFault | undefined {
   const on = { change: change.id, job: id };
   const before = answerOf(change, id);
-  if (before) return { kind: 'answered-already', ...on, answer: before.answer, on: before.on };
+  if (before)
+    return { kind: 'answered-already', ...on, answer: before.answer, on: before.on, display: derived.display };
   if (change.inForceOn === undefined) return { kind: 'only-proposed', change: change.id };
   const worked = derived.job(id);
   if (!worked || !recipesOf(derived.records, worked.job).has(change.recipe))

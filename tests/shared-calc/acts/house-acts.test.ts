@@ -74,7 +74,7 @@ describe('forceHouse', () => {
 
   test('it is put in force once, and dropped only before that', () => {
     const forced = done(propose(sold), 'forceHouse', { change: 'HC-0001' }).records;
-    const says = `HC-0001 is in force since ${DEMO_DAY}: it stays in the log. Change the line back instead.`;
+    const says = `HC-0001 is in force since 8 March 2027: it stays in the log. Change the line back instead.`;
     expect(refused(forced, 'forceHouse', { change: 'HC-0001' })).toBe(says);
     expect(refused(forced, 'dropHouse', { change: 'HC-0001' })).toBe(says);
   });
@@ -99,7 +99,7 @@ describe('answerHouse', () => {
     expect(taken.label).toBe('J02 takes HC-0001');
     expect(changeOf(taken.records)?.answers).toEqual([{ job: 'J02', answer: 'take', on: DEMO_DAY, by: 'R-builder' }]);
     expect(refused(taken.records, 'answerHouse', { ...answer, answer: 'leave' })).toBe(
-      `J02 took HC-0001 on ${DEMO_DAY}; it is answered once.`,
+      `J02 took HC-0001 on 8 March 2027; it is answered once.`,
     );
   });
 
