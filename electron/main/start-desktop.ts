@@ -95,7 +95,7 @@ const menuWaitMs = 150;
 
 /** Keeps menu and title to the open book, and watches the page. */
 function followBook(service: Service, window: BrowserWindow, heard: Heard): void {
-  const name = () => window.setTitle(windowTitle(window.webContents.getTitle(), service.files.path()));
+  const name = () => window.setTitle(windowTitle(window.webContents.getTitle(), service.files.name()));
   window.on('page-title-updated', (event) => {
     event.preventDefault();
     name();
@@ -119,15 +119,21 @@ function tellPages(windows: readonly BrowserWindow[], news: News): void {
   for (const { webContents } of windows) if (!webContents.isDestroyed()) webContents.send(newsChannel, news);
 }
 
-/** Opens the requested book. A book that cannot be opened is not changed, and the user can choose another. */
+/**
+ * Opens the requested book, or the one used last; of that, the page brings back what cannot be opened. Where a file is no
+ * book at all, the user can choose another.
+ */
 function openRequestedBook(asked: string | undefined, onNews: (news: News) => void): Service | undefined {
   const files = userFiles();
   const log = openFaultLog(files.log, () => new Date().toISOString());
+  const rest = { today, onNews, log, recentFile: files.recent, logFile: files.log };
   let path: string | undefined = bookToOpen(asked, files.recent);
+  let lastUsed = asked === undefined;
   while (path !== undefined) {
-    const service = openService({ path, today, onNews, log, recentFile: files.recent, logFile: files.log });
+    const service = openService({ path, lastUsed, ...rest });
     if (service.ok) return service.value;
     path = askForAnother(service.fault);
+    lastUsed = false;
   }
   return undefined;
 }

@@ -15,8 +15,6 @@ import type { Session } from './session.ts';
 export interface BookFiles {
   /** The name of the open book's file. */
   readonly name: () => string;
-  /** Its path. */
-  readonly path: () => string;
   /** Paths of the books to open again, the open one first. */
   readonly recent: () => readonly string[];
   readonly open: (path: string) => Result<BookInfo, Refusal>;
@@ -31,8 +29,7 @@ export interface BookFiles {
 
 export function bookFiles(session: Session): BookFiles {
   return {
-    name: () => basename(session.book().path),
-    path: () => session.book().path,
+    name: () => basename(session.path()),
     recent: () => knownBooks(session),
     open: (path) => openOther(session, path),
     make: (path, begun) => makeAt(session, path, begun),

@@ -134,6 +134,7 @@ function troubleOf(
 }
 
 function savedNow({ info, reached, slow }: BookFollower, waiting: number): QuietLineView['saved'] {
+  if (info.value.looking !== undefined) return info.value.looking;
   return savedWords({ waiting, reached: reached.value, slow: slow.value, savedAt: info.value.savedAt });
 }
 

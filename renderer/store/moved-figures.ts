@@ -61,7 +61,7 @@ function movedColumn(bench: Bench, column: Column, { boxes }: ColumnBefore, face
   });
   const written = all.filter(({ was, now }) => was.text !== now.text);
   const moved = all.filter(({ was, now }) => was.text === now.text && was.value !== now.value && !now.check);
-  const opened = all.filter(({ was, now }) => isOpen(now.check?.state) && !isOpen(was.check));
+  const opened = all.filter(({ was, now }) => gravity(now.check?.state) > gravity(was.check));
   const names = new Set(opened.map(({ now }) => now.line.name));
   return {
     written: written.map(({ now: { line, value } }) => ({
@@ -71,7 +71,7 @@ function movedColumn(bench: Bench, column: Column, { boxes }: ColumnBefore, face
     })),
     moved: new Set(moved.map(({ now }) => now.line.name)),
     opened: names.size === 0 ? [] : checksOf(bench, key, faces.display).filter(({ line }) => names.has(line.name)),
-    closed: all.filter(({ was, now }) => isOpen(was.check) && now.check?.state === 'holds').length,
+    closed: all.filter(({ was, now }) => gravity(was.check) > 0 && now.check?.state === 'holds').length,
   };
 }
 
@@ -80,6 +80,8 @@ interface Compared {
   readonly now: Box;
 }
 
-function isOpen(state: BoxBefore['check']): boolean {
-  return state === 'fails' || state === 'may not hold';
+/** A check that may not hold is graver than one that holds, and less grave than one that fails. */
+function gravity(state: BoxBefore['check']): number {
+  if (state === 'fails') return 2;
+  return state === 'may not hold' ? 1 : 0;
 }

@@ -30,6 +30,21 @@ describe('what an edit of the bench moved', () => {
     expect(said(hand)).toContain(', price ');
   });
 
+  test('names a check that may not have held before and fails now', async () => {
+    const hand = await benchAtHand();
+    const flags = () =>
+      hand.bench.view
+        .peek()
+        .footOf('flags', 'T03')
+        .flags.map(({ says }) => says);
+    hand.bench.acts.write([{ row: 'soil_rise', column: 'T03', text: '7' }]);
+    expect(flags()).not.toContain('1 stop');
+    hand.bench.acts.write([{ row: 'soil_rise', column: 'T03', text: '90' }]);
+    hand.clock.rest();
+    expect(flags()).toContain('1 stop');
+    expect(said(hand)).toContain('; new stop: ');
+  });
+
   test('marks the cells that are others now, not the one that was written, and of no other size', async () => {
     const hand = await written('60');
     const cells = hand.bench.moved.peek();
