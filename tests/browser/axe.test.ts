@@ -168,7 +168,7 @@ describe('the bench at four times its size', () => {
       return left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight;
     });
     expect([await chosen(page), inSight, await axeFaults(page)]).toEqual([
-      'Litter depth, T07, 25 mm, local value',
+      'Litter depth, T07, 25 mm, local figure',
       true,
       [],
     ]);
