@@ -1,15 +1,16 @@
 import { computed } from '@preact/signals';
+import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { JobSwitchView, PageView } from '#renderer/frame/page-view.ts';
 import { readRoute, routeWithJob, writeRoute } from '#renderer/frame/place-route.ts';
 import { AskedHouse } from '#renderer/books/asked-house.tsx';
 import { droppedFiles } from '#renderer/files/dropped-file.tsx';
-import { actNames } from '#shared-calc/words/act-names.ts';
 import { helpState } from '#renderer/help/help-state.ts';
 import { jobApi, jobAtHand } from '#renderer/store/job-api.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { keepPageSize } from './print/page-size.ts';
+import { openListState, type ListState } from './places/price-lists/list-state.ts';
 import { openPlaces } from './places/all-places.tsx';
 
 const keys: PageView['keys'] = [
@@ -21,10 +22,11 @@ const keys: PageView['keys'] = [
 
 /** The page over an open book: every view, created once, the status line, and requests from the desktop menu. */
 export function pageOf(store: PageStore): PageView {
-  const places = openPlaces(store);
+  const lists = openListState(store.book);
+  const places = openPlaces(store, lists);
   keepPageSize(document, store.book.records);
   const help = helpState();
-  const dropped = droppedFiles({ api: store.book, takeList: takeDroppedList(store) });
+  const dropped = droppedFiles({ api: store.book, takeList: (file) => takeDroppedList(lists, file) });
   const nextFlag = (back: boolean) => goToFlag(store, back);
   store.book.onAsk((ask) => {
     if (ask.is === 'go') location.hash = writeRoute(ask.place);
@@ -41,6 +43,8 @@ export function pageOf(store: PageStore): PageView {
     keys,
     help,
     nextFlag,
+    nextMoved: (back) =>
+      goOnBench(store, store.bench.nextMoved(back), 'The last edit moved no other figure on the bench.'),
     refuse: store.book.refuse,
     moveOn: store.book.moveOn,
     place: (route) => {
@@ -58,12 +62,10 @@ export function pageOf(store: PageStore): PageView {
   };
 }
 
-/** A dropped list goes where lists are imported, with what to do there. */
-function takeDroppedList({ book }: PageStore): (file: File) => void {
-  return ({ name }) => {
-    location.hash = writeRoute('material-book');
-    book.say(`${name}: choose ${actNames.importPrices} or ${actNames.importList} here, and this file.`);
-  };
+/** A dropped list is read where price lists are matched. */
+function takeDroppedList({ takeFile }: ListState, file: File): void {
+  location.hash = writeRoute('price-lists');
+  takeFile(file);
 }
 
 function jobSwitch(store: PageStore): JobSwitchView {
@@ -83,10 +85,13 @@ function jobSwitch(store: PageStore): JobSwitchView {
   };
 }
 
-/** Flags are on the bench: from another view it opens the bench first. */
-function goToFlag({ bench, strips, book }: PageStore, back: boolean): void {
-  const place = bench.nextFlag(back);
-  if (!place) return book.say('No flag on the bench.');
+function goToFlag(store: PageStore, back: boolean): void {
+  goOnBench(store, store.bench.nextFlag(back), 'No flag on the bench.');
+}
+
+/** From another view it opens the bench first. */
+function goOnBench({ bench, strips, book }: PageStore, place: BoxPlace | undefined, none: string): void {
+  if (!place) return book.say(none);
   if (strips.current) return strips.current.go(place);
   bench.acts.choose(place);
   location.hash = writeRoute('bench');

@@ -24,6 +24,7 @@ function pageWithoutBook(says: string, place: PageView['place']): PageView {
     keys: [['F1', 'help']],
     help: helpState(),
     nextFlag: () => undefined,
+    nextMoved: () => undefined,
     refuse: () => undefined,
     moveOn: () => undefined,
     place,

@@ -1,4 +1,4 @@
-import type { BookFault, EditFault, GoneHow, StorageFault } from '#shared-calc/records/book-fault.ts';
+import type { BookFault, EditFault, GoneHow, LookingFault, StorageFault } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -12,6 +12,8 @@ import type { RestorePreview } from './restore.ts';
 export interface Book {
   readonly path: string;
   readonly notes: readonly OpeningNote[];
+  /** Only of a book that cannot be written: why, and whether to open it anew. Every edit of it is refused. */
+  readonly looking?: { readonly fault: LookingFault; readonly isStale: () => boolean };
   /** The whole book as stored in the file; includes what other windows have written. */
   readonly records: () => Records;
   /** 0 for an empty book; each edit, undo and redo adds one. */

@@ -13,6 +13,7 @@ import { migrations as ownMigrations } from './migrations/all.ts';
 import { openBook } from './open-book.ts';
 import { clock } from './open-file.ts';
 import type { OpenOptions } from './open-options.ts';
+import type { UsedNumber } from './quote-numbers.ts';
 import { placeNew, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
@@ -21,18 +22,24 @@ import { storing } from './storage-fault.ts';
  */
 export function createBook(
   path: string,
-  options: OpenOptions & { readonly begin?: Change },
+  options: OpenOptions & { readonly begin?: Change; readonly numbers?: readonly UsedNumber[] },
 ): Result<Book, BookFault | EditFault> {
-  const { begin = emptyChange('new book'), ...opening } = options;
+  const { begin = emptyChange('new book'), numbers = [], ...opening } = options;
   if (existsSync(path)) return failed({ kind: 'exists' });
   const made = storing(() => {
     mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
-    return settleFile(path, (passing) => writeNew(passing, begin, opening), placeNew);
+    return settleFile(path, (passing) => writeNew(passing, { begin, numbers }, opening), placeNew);
   });
   return made.ok ? openBook(path, { ...opening, backups: false }) : made;
 }
 
-function writeNew(file: string, begin: Change, options: OpenOptions): Result<undefined, EditFault> {
+interface Contents {
+  readonly begin: Change;
+  /** Numbers of quotes that were sent and are not in the book any more. */
+  readonly numbers: readonly UsedNumber[];
+}
+
+function writeNew(file: string, { begin, numbers }: Contents, options: OpenOptions): Result<undefined, EditFault> {
   const migrations = options.migrations ?? ownMigrations;
   newestVersion(migrations);
   const db = new Database(file);
@@ -41,7 +48,9 @@ function writeNew(file: string, begin: Change, options: OpenOptions): Result<und
     db.pragma('synchronous = OFF');
     db.pragma(`application_id = ${applicationId}`);
     applyMigrations(db, migrations);
-    const begun = editsOf(bookState(db), options.now ?? clock).begin(begin);
+    const state = bookState(db);
+    for (const number of numbers) state.numbers.use(number);
+    const begun = editsOf(state, options.now ?? clock).begin(begin);
     return begun.ok ? ok(undefined) : begun;
   } finally {
     db.close();

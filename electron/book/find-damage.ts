@@ -6,9 +6,11 @@ import { z } from 'zod';
 import type { Damage } from '#shared-calc/records/book-fault.ts';
 import { findJournalGap } from './journal.ts';
 import { guard, lockWaitMs } from './connection.ts';
+import { migrations as ownMigrations } from './migrations/all.ts';
 import type { Migration } from './migrations/migration.ts';
+import { newestSchema } from './newest-schema.ts';
 import { storageFaultOf } from './storage-fault.ts';
-import { freshSchema, readSchema, schemaDifferences } from './schema.ts';
+import { digestOf, freshSchema, readSchema, schemaDifferences } from './schema.ts';
 
 const tellAtMost = 5;
 
@@ -83,6 +85,8 @@ function wrongTables(db: Database.Database, migrations: readonly Migration[]): D
   const version = z.int().parse(db.pragma('user_version', { simple: true }));
   // The version in the log may be newer than the header in the file.
   if (version > migrations.length) return undefined;
-  const names = schemaDifferences(readSchema(db), freshSchema(migrations, version));
+  const schema = readSchema(db);
+  if (version === ownMigrations.length && migrations === ownMigrations && digestOf(schema) === newestSchema) return;
+  const names = schemaDifferences(schema, freshSchema(migrations, version));
   return names.length > 0 ? { what: 'tables', names } : undefined;
 }

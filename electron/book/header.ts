@@ -18,6 +18,14 @@ export function readHeader(path: string, newest: number): Result<{ readonly vers
   });
 }
 
+/** Whether a file is there that was a book, or whose start is destroyed: what another program writes is none. */
+export function isBookFile(path: string): boolean {
+  if (fileKind(path) !== 'file') return false;
+  const start = readStart(path);
+  const isFilled = start.some((byte) => byte !== 0);
+  return !isFilled || (start.length === headerBytes && start.readUInt32BE(68) === applicationId);
+}
+
 function fileKind(path: string): 'file' | BookFault {
   try {
     const file = statSync(path);

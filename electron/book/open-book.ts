@@ -1,4 +1,4 @@
-import type { BookFault } from '#shared-calc/records/book-fault.ts';
+import type { BookFault, LookingFault } from '#shared-calc/records/book-fault.ts';
 import { ok, type Result, failed } from '#shared-calc/result.ts';
 import { backUpForDay, lacksBackup, writeSnapshot } from './backups.ts';
 import type { BookState, Present } from './book-state.ts';
@@ -7,6 +7,7 @@ import { checkBook } from './check-book.ts';
 import { findAlteredHistory } from './checksums.ts';
 import { editsOf } from './edit.ts';
 import { verifyIssued } from './issued.ts';
+import { copyToLookAt, isForLooking } from './look-at-book.ts';
 import { clock, openFile, type OpenFile } from './open-file.ts';
 import type { OpeningNote, OpenOptions } from './open-options.ts';
 import { closeFile, putBack, settleLog } from './put-back.ts';
@@ -21,11 +22,36 @@ import { isOpenHere } from './connection.ts';
 import { placeNew, placeOver, settleFile } from './settle-file.ts';
 import type Database from 'better-sqlite3';
 
-/** Opens a workshop's book. A refused file is not changed. */
+/** Opens a workshop's book; one that cannot be written is open for looking. A refused file is not changed. */
 export function openBook(path: string, options: OpenOptions): Result<Book, BookFault> {
   const file = openFile(path, options);
-  if (!file.ok) return file;
-  return ok(bookOf(file.value, options));
+  if (file.ok) return ok(bookOf(file.value, options));
+  return isForLooking(file.fault) ? lookAt(path, file.fault, options) : file;
+}
+
+function lookAt(path: string, fault: LookingFault, options: OpenOptions): Result<Book, BookFault> {
+  const copy = copyToLookAt(path, fault, options);
+  if (!copy.ok) return copy;
+  const { file, isStale, forget } = copy.value;
+  const book = bookOf(file, { ...options, backups: false });
+  const refuse = () => failed(fault);
+  return ok({
+    ...book,
+    path,
+    notes: [{ kind: 'looking', fault }, ...book.notes],
+    looking: { fault, isStale },
+    apply: refuse,
+    undo: refuse,
+    redo: refuse,
+    restore: refuse,
+    accept: refuse,
+    gone: () => undefined,
+    settle: () => undefined,
+    close: () => {
+      book.close();
+      forget();
+    },
+  });
 }
 
 function bookOf(file: OpenFile, options: OpenOptions): Book {

@@ -67,7 +67,7 @@ function findFile(path: string, migrations: readonly Migration[]): Result<FoundF
 }
 
 /** Whether file and folder are writable: the log is written next to the book. */
-function findClosedDoor(file: string): BookFault | undefined {
+export function findClosedDoor(file: string): BookFault | undefined {
   if (!mayWrite(file)) return { kind: 'read-only', what: 'file' };
   if (!mayWrite(dirname(file))) return { kind: 'read-only', what: 'folder' };
   return undefined;

@@ -1,4 +1,4 @@
-import type { BookFault } from '#shared-calc/records/book-fault.ts';
+import type { BookFault, LookingFault } from '#shared-calc/records/book-fault.ts';
 import type { AlteredRow } from './checksums.ts';
 import type { Migration, RecipeNote } from './migrations/migration.ts';
 import type { SyncFolder } from './sync-folder.ts';
@@ -16,6 +16,8 @@ export interface OpenOptions {
 
 /** What the user should know after a book has been opened. */
 export type OpeningNote =
+  /** The file cannot be written. */
+  | { readonly kind: 'looking'; readonly fault: LookingFault }
   | { readonly kind: 'backed-up'; readonly file: string }
   /** These rows of the file are not as they were last written. */
   | { readonly kind: 'altered'; readonly rows: readonly AlteredRow[] }

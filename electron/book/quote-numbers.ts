@@ -11,11 +11,14 @@ export interface QuoteNumber {
   readonly revision: string;
 }
 
+/** A number with the hash of the quote that had it. */
+export type UsedNumber = Pick<IssuedQuote, 'number' | 'revision' | 'sha256'>;
+
 /** All numbers ever sent; removing a quote does not free its number. */
 export interface QuoteNumbers {
   /** The hash of the quote that had this number, if any had. */
   readonly usedBy: (quote: QuoteNumber) => string | undefined;
-  readonly use: (quote: IssuedQuote) => void;
+  readonly use: (quote: UsedNumber) => void;
   /** `Q-0007` `A` after `Q-0006`; with a number its next revision. */
   readonly next: (number?: string) => QuoteNumber;
 }

@@ -22,8 +22,8 @@ const sayings: Sayings<Fault, [book: string]> = {
   'no-room': (_, book) => `There is no room left on the disk for ${book}.`,
   'read-only': ({ what }, book) =>
     what === 'file'
-      ? `${book} may only be read, and a book is written in too.`
-      : `The folder of ${book} may only be read, and a book is written in too.`,
+      ? `${book} may only be read.`
+      : `The folder of ${book} may only be read, so ${book} cannot be written.`,
   'no-access': (_, book) => `${book} is closed to this user.`,
   damaged: ({ damage }, book) =>
     `${book} is damaged: ${sayDamage(damage)}. It was left as it is; a backup can take its place: book recover.`,

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import Database from 'better-sqlite3';
 import { memos } from '#shared-calc/records/memo.ts';
 import { applyMigrations } from './migrate.ts';
@@ -34,6 +35,12 @@ function makeSchema(migrations: readonly Migration[], version: number): Readonly
   } finally {
     db.close();
   }
+}
+
+/** One text for a whole schema, whatever the order of its objects: SHA-256, in hex. */
+export function digestOf(schema: ReadonlyMap<string, string>): string {
+  const parts = [...schema].toSorted(([one], [other]) => (one < other ? -1 : 1));
+  return createHash('sha256').update(JSON.stringify(parts)).digest('hex');
 }
 
 /** Names of the objects that are extra, missing or different. */

@@ -4,7 +4,8 @@ import { type Added, type Change, emptyChange } from '#shared-calc/records/chang
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { Beginning } from '#shared-calc/contract/beginnings.ts';
 import { emptyRecords as noRecords } from '#shared-calc/records/records.ts';
-import type { Result } from '#shared-calc/result.ts';
+import { failed, type Result } from '#shared-calc/result.ts';
+import { listBackups } from './backups.ts';
 import type { Book } from './book.ts';
 import { createBook } from './create-book.ts';
 import { openBook } from './open-book.ts';
@@ -45,6 +46,8 @@ export function makeFullBook(path: string, options: SeedOptions): Made {
  */
 export function openOrMakeBook(path: string, options: SeedOptions): Made {
   const { demoFolder: _, ...opening } = options;
+  // One that has backups was lost, and is not to be covered up by a demo.
+  if (!existsSync(path) && listBackups(path).length > 0) return failed({ kind: 'missing' });
   const made = existsSync(path) ? undefined : makeFullBook(path, options);
   return made === undefined || (!made.ok && made.fault.kind === 'exists') ? openBook(path, opening) : made;
 }

@@ -59,6 +59,7 @@ const words: Readonly<Record<string, OptionWords>> = {
   'tub start from': takes('K1', 'the tub they come from'),
   gauge: takes('"15 psi"', 'the pressure on the gauge'),
   got: takes('5.00', 'what was paid for it'),
+  salvage: flag('makes a new book of what the damaged file still gives'),
   accept: flag('the book is taken as it stands, although checksums or journal say otherwise'),
   guesses: flag('the demo’s prices stand in as guesses; no quote is issued with them'),
   handover: takes('2027-04-28', 'the day the tank is handed over'),

@@ -22,6 +22,8 @@ export interface ServeOptions extends Omit<ServiceOptions, 'onNews'> {
 export type ServeFault = { readonly is: 'no book' | 'no port'; readonly says: string };
 
 export interface ServedBook extends Pick<Host, 'address' | 'newLink' | 'newKey'> {
+  /** Why the book could not be opened; the page then offers what brings it back. */
+  readonly fault: string | undefined;
   readonly close: () => Promise<void>;
 }
 
@@ -40,6 +42,7 @@ export async function serveBook(options: ServeOptions): Promise<Result<ServedBoo
   const { port, secret, address, newLink, newKey } = host.value;
   writeLastPlace(options.lastPlaceFile, { port, secret });
   return ok({
+    fault: service.value.fault(),
     address,
     newLink,
     newKey,

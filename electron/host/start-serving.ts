@@ -33,6 +33,7 @@ export async function startServing(options: StartOptions): Promise<Result<undefi
   const writeLink = (link: string) => say(`Open this link within a minute; it lets one browser in, once: ${link}`);
   const served = await serveBook({
     path,
+    lastUsed: book === undefined,
     port,
     today,
     page: pageFolder,
@@ -43,7 +44,7 @@ export async function startServing(options: StartOptions): Promise<Result<undefi
     log,
   });
   if (!served.ok) return served;
-  say(`${path} is open. Ctrl+C ends Loamwright.`);
+  say(`${served.value.fault ?? `${path} is open.`} Ctrl+C ends Loamwright.`);
   writeLink(served.value.newLink());
   if (browser && hasScreen(process.platform, process.env)) openBrowser(served.value, process.env);
   await ended;

@@ -1,7 +1,7 @@
 import { dirname, join, resolve } from 'node:path';
 
 import { ownBookPath } from '#electron/book/own-book-path.ts';
-import { readRecent } from '#electron/service/recent-books.ts';
+import { lastOpened } from '#electron/service/recent-books.ts';
 
 /** The program's files in the folder of the user's own book. */
 export interface UserFiles {
@@ -20,8 +20,8 @@ export function userFiles(folder: string = dirname(ownBookPath())): UserFiles {
   };
 }
 
-/** The requested book; otherwise the one the page opened last; otherwise the user's own. */
+/** The requested book; otherwise the one the page opened last, though it may be gone; otherwise the user's own. */
 export function bookToOpen(asked: string | undefined, recent: string): string {
   if (asked !== undefined) return resolve(asked);
-  return readRecent(recent)[0] ?? ownBookPath();
+  return lastOpened(recent) ?? ownBookPath();
 }

@@ -14,6 +14,8 @@ import { holdToPage, refusePermissions, pagePreferences } from './window-walls.t
 import { openFaultLog } from '#electron/host/fault-log.ts';
 import { today } from '#electron/service/today.ts';
 import { placeWindow, readWindowState, writeWindowState } from './window-state.ts';
+import { watchPage } from './watch-page.ts';
+import { windowTitle } from './window-title.ts';
 import { pageAddress } from './trusted-url.ts';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { fileURLToPath } from 'node:url';
@@ -30,11 +32,20 @@ export async function startDesktop(): Promise<void> {
   app.on('window-all-closed', () => app.quit());
   const requested = waitForFiles();
   await app.whenReady();
-  const windows: BrowserWindow[] = [];
-  const service = openRequestedBook(requested.first(), (news) => tellPages(windows, news));
+  const heard: Heard = { windows: [], after: () => undefined };
+  const service = openRequestedBook(requested.first(), (news) => {
+    tellPages(heard.windows, news);
+    heard.after();
+  });
   if (!service) return app.quit();
   app.on('will-quit', service.close);
-  await showPage(service, windows, requested);
+  await showPage(service, heard, requested);
+}
+
+/** Who hears what is written: the pages, then the window's menu and title. */
+interface Heard {
+  readonly windows: BrowserWindow[];
+  after: () => void;
 }
 
 interface AskedFiles {
@@ -63,14 +74,14 @@ function waitForFiles(): AskedFiles {
   };
 }
 
-async function showPage(service: Service, windows: BrowserWindow[], asked: AskedFiles): Promise<void> {
+async function showPage(service: Service, heard: Heard, asked: AskedFiles): Promise<void> {
   refusePermissions(session.defaultSession);
   refuseDownloads(session.defaultSession);
   servePage(protocol, pageFolder);
   answerPageCalls(ipcMain, service.answer);
   const window = await openWindow(preloadFile, userFiles().window);
-  windows.push(window);
-  putMenu(service, window);
+  heard.windows.push(window);
+  followBook(service, window, heard);
   answerFileCalls(ipcMain, service, window);
   asked.next((path) => {
     if (window.isMinimized()) window.restore();
@@ -79,19 +90,50 @@ async function showPage(service: Service, windows: BrowserWindow[], asked: Asked
   });
 }
 
+/** Several edits in a row change the menu once, ms. */
+const menuWaitMs = 150;
+
+/** Keeps menu and title to the open book, and watches the page. */
+function followBook(service: Service, window: BrowserWindow, heard: Heard): void {
+  const name = () => window.setTitle(windowTitle(window.webContents.getTitle(), service.files.name()));
+  window.on('page-title-updated', (event) => {
+    event.preventDefault();
+    name();
+  });
+  const put = () => {
+    waiting = undefined;
+    if (window.isDestroyed()) return;
+    putMenu(service, window);
+    name();
+  };
+  let waiting: NodeJS.Timeout | undefined;
+  heard.after = () => {
+    waiting ??= setTimeout(put, menuWaitMs).unref();
+  };
+  put();
+  const log = openFaultLog(userFiles().log, () => new Date().toISOString());
+  watchPage({ window, dialog, log, quit: () => app.quit() });
+}
+
 function tellPages(windows: readonly BrowserWindow[], news: News): void {
   for (const { webContents } of windows) if (!webContents.isDestroyed()) webContents.send(newsChannel, news);
 }
 
-/** Opens the requested book. A book that cannot be opened is not changed, and the user can choose another. */
+/**
+ * Opens the requested book, or the one used last; of that, the page brings back what cannot be opened. Where a file is no
+ * book at all, the user can choose another.
+ */
 function openRequestedBook(asked: string | undefined, onNews: (news: News) => void): Service | undefined {
   const files = userFiles();
   const log = openFaultLog(files.log, () => new Date().toISOString());
+  const rest = { today, onNews, log, recentFile: files.recent, logFile: files.log };
   let path: string | undefined = bookToOpen(asked, files.recent);
+  let lastUsed = asked === undefined;
   while (path !== undefined) {
-    const service = openService({ path, today, onNews, log, recentFile: files.recent, logFile: files.log });
+    const service = openService({ path, lastUsed, ...rest });
     if (service.ok) return service.value;
     path = askForAnother(service.fault);
+    lastUsed = false;
   }
   return undefined;
 }

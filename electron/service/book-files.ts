@@ -29,7 +29,7 @@ export interface BookFiles {
 
 export function bookFiles(session: Session): BookFiles {
   return {
-    name: () => basename(session.book().path),
+    name: () => basename(session.path()),
     recent: () => knownBooks(session),
     open: (path) => openOther(session, path),
     make: (path, begun) => makeAt(session, path, begun),

@@ -16,7 +16,11 @@ export function ownFolder({ options }: Pick<Session, 'options'>): string {
 export function knownBooks(session: Session): readonly string[] {
   const folder = ownFolder(session);
   const own = namesIn(folder).map((name) => join(folder, name));
-  return [...new Set([session.book().path, ...readRecent(session.options.recentFile), ...own])];
+  return [...new Set([...openPath(session), ...readRecent(session.options.recentFile), ...own])];
+}
+
+function openPath(session: Session): readonly string[] {
+  return session.unopened() ? [] : [session.path()];
 }
 
 function namesIn(folder: string): readonly string[] {
@@ -38,7 +42,7 @@ export function findBook(session: Session, id: string): string | undefined {
 }
 
 export function tellBooks(session: Session): Output<'file.recent'> {
-  const open = session.book().path;
+  const [open] = openPath(session);
   return {
     books: knownBooks(session).map((path) => ({
       id: bookId(path),

@@ -59,6 +59,7 @@ export function putBack(session: Session): Result<BookInfo, Refusal> {
 
 /** Writes the open book out as one whole file; it stays open. */
 export function copyTo(session: Session, wanted: string, replace: boolean): Result<{ readonly path: string }, Refusal> {
+  if (session.unopened()) return refuse('No book is open.');
   const path = withEnding(wanted);
   const saved = session.book().exportTo(path, { replace });
   return saved.ok ? saved : refuse(sayBookFault(saved.fault, path));

@@ -9,6 +9,7 @@ import { newBook, openKnown, putBack } from './file-acts.ts';
 import { tellBooks } from './book-list.ts';
 import { issueQuote } from './issue-quote.ts';
 import { readBook, readSince } from './read-acts.ts';
+import { openSalvage, putBackupInPlace, putFileAside, readRecovery } from './recovery-acts.ts';
 import { previewBackup, restoreBackup, tellBackups } from './restore-acts.ts';
 import type { Work } from './work.ts';
 import { applyChange, stepBack, stepForward } from './write-acts.ts';
@@ -36,5 +37,9 @@ export function handlersOf(session: Session): Handlers {
     'file.backups': () => tellBackups(session),
     'file.previewBackup': ({ file }) => previewBackup(session, file),
     'file.restore': (input) => restoreBackup(session, input),
+    'recovery.read': () => readRecovery(session),
+    'recovery.restore': ({ file }) => putBackupInPlace(session, file),
+    'recovery.salvage': () => openSalvage(session),
+    'recovery.putAside': () => putFileAside(session),
   };
 }

@@ -11,6 +11,15 @@ export function readRecent(file: string): readonly string[] {
   return readPaths(file).filter((path) => existsSync(path));
 }
 
+/** The book opened last, whether its file is still there or not. */
+export function lastOpened(file: string): string | undefined {
+  return readPaths(file)[0];
+}
+
+export function wasOpened(file: string, path: string): boolean {
+  return readPaths(file).includes(resolve(path));
+}
+
 /** Puts a book first in the list. Failing to write the list is not a fault of the book. */
 export function rememberRecent(file: string, path: string): void {
   const whole = resolve(path);

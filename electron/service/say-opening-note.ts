@@ -2,41 +2,40 @@ import { basename } from 'node:path';
 
 import type { RecipeNote } from '#electron/book/migrations/migration.ts';
 import { sayAltered } from '#electron/book/say-altered.ts';
+import { sayByKind, type Sayings } from '#shared-calc/words/say-by-kind.ts';
+import type { LookingFault } from '#shared-calc/records/book-fault.ts';
 import type { OpeningNote } from '#electron/book/open-options.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 
+const sayings: Sayings<OpeningNote, [book: string], readonly string[]> = {
+  'backed-up': () => [],
+  looking: ({ fault }, book) => [sayLooking(fault, book)],
+  altered: ({ rows }, book) => [sayAltered(rows, book)],
+  'backup-failed': ({ fault }, book) => [`Today's backup of ${book} could not be made: ${sayBookFault(fault, book)}`],
+  'backup-unsound': (_, book) => [
+    `${book} is not sound, so it was not backed up today; the earlier backups stay. book check says what is wrong.`,
+  ],
+  'log-aside': ({ file }, book) => [
+    `${book} was put in the place of another file, whose last edits are not in it. They lie in ${basename(file)}.`,
+  ],
+  migrated: (_, book) => [
+    `${book} was brought to the form of this Loamwright; a copy as it was lies with its backups.`,
+  ],
+  'recipe-worked': sayRecipe,
+  'issued-altered': ({ quotes }) => [
+    `Issued quotes that no longer say what was issued: ${quotes.join(', ')}. Somebody has changed the file.`,
+  ],
+  'sync-folder': ({ folder }, book) => sayFolder(folder, book),
+};
+
 /** What the user should know about a book that has been opened; a backup is not mentioned. */
 export function sayOpeningNotes(notes: readonly OpeningNote[], path: string): readonly string[] {
-  return notes.flatMap((note) => sayNote(note, basename(path)));
+  return notes.flatMap((note) => sayByKind(sayings, note, basename(path)));
 }
 
-function sayNote(note: OpeningNote, book: string): readonly string[] {
-  switch (note.kind) {
-    case 'backed-up':
-      return [];
-    case 'altered':
-      return [sayAltered(note.rows, book)];
-    case 'backup-failed':
-      return [`Today's backup of ${book} could not be made: ${sayBookFault(note.fault, book)}`];
-    case 'backup-unsound':
-      return [
-        `${book} is not sound, so it was not backed up today; the earlier backups stay. book check says what is wrong.`,
-      ];
-    case 'log-aside':
-      return [
-        `${book} was put in the place of another file, whose last edits are not in it. They lie in ${basename(note.file)}.`,
-      ];
-    case 'migrated':
-      return [`${book} was brought to the form of this Loamwright; a copy as it was lies with its backups.`];
-    case 'recipe-worked':
-      return sayRecipe(note);
-    case 'issued-altered':
-      return [
-        `Issued quotes that no longer say what was issued: ${note.quotes.join(', ')}. Somebody has changed the file.`,
-      ];
-    case 'sync-folder':
-      return sayFolder(note.folder, book);
-  }
+/** Why a book is only looked at. */
+export function sayLooking(fault: LookingFault, book: string): string {
+  return `${sayBookFault(fault, book)} It is open for looking: nothing is written in it.`;
 }
 
 /** What a recipe has more, what moved, and where it stays as the house has it. */

@@ -12,7 +12,7 @@ import type { News } from '#shared-calc/contract/news.ts';
 import { ok } from '#shared-calc/result.ts';
 
 import { rememberRecent } from './recent-books.ts';
-import { sayOpeningNotes } from './say-opening-note.ts';
+import { sayLooking, sayOpeningNotes } from './say-opening-note.ts';
 
 export interface SessionOptions {
   /** Today's date as `YYYY-MM-DD`, called each time: the program may run past midnight. */
@@ -30,7 +30,14 @@ export interface SessionOptions {
 /** The open book and the last revision announced to clients. */
 export interface Session {
   readonly options: SessionOptions;
+  /** The open book; a bug where none is. */
   readonly book: () => Book;
+  /** The file of the open book, or of the one that cannot be opened. */
+  readonly path: () => string;
+  /** The book that cannot be opened, as long as none is open. */
+  readonly unopened: () => UnopenedBook | undefined;
+  /** Tries a book that could not be opened once more. */
+  readonly tryAgain: () => void;
   readonly info: () => { readonly ok: true; readonly value: BookInfo };
   readonly isCurrent: (opening: string) => boolean;
   /** Closes the open book, opens another in its place and notifies the clients. */
@@ -40,7 +47,16 @@ export interface Session {
   /** Announces what another process has written, if anything; makes the day's backup on a new day. */
   readonly look: () => void;
   readonly now: () => News;
+  readonly close: () => void;
 }
+
+/** A book that cannot be opened, and why. */
+export interface UnopenedBook {
+  readonly path: string;
+  readonly fault: OpeningFault;
+}
+
+export type OpeningFault = Parameters<typeof sayBookFault>[0];
 
 interface OpenBook {
   readonly book: Book;
@@ -55,53 +71,98 @@ interface OpenBook {
   isGone: boolean;
 }
 
-export function openSession(first: Book, options: SessionOptions): Session {
-  const { today, onNews, recentFile } = options;
-  let current = openedBook(first);
-  let day = today();
+interface SessionState {
+  readonly options: SessionOptions;
+  open: OpenBook | undefined;
+  unopened: UnopenedBook | undefined;
+  day: string;
+}
 
-  function now(): News {
-    return { is: 'written', opening: current.opening, revision: current.book.revision() };
-  }
-  function announce(): void {
-    current.announced = current.book.revision();
-    current.savedAt = new Date().toISOString();
-    onNews(now());
-  }
-  function look(): void {
-    const gone = current.book.gone() !== undefined;
-    if (gone !== current.isGone) onNews({ is: 'gone', opening: current.opening });
-    current.isGone = gone;
-    if (gone) return;
-    checkOn(current, onNews);
-    current.book.settle();
-    if (current.book.revision() !== current.announced) announce();
-    if (today() === day) return;
-    day = today();
-    backUp(current.book.path, day);
-  }
+/** A session over a book, or over one that cannot be opened until another is. */
+export function openSession(first: Book | UnopenedBook, options: SessionOptions): Session {
+  const state: SessionState = {
+    options,
+    open: 'fault' in first ? undefined : openedBook(first),
+    unopened: 'fault' in first ? first : undefined,
+    day: options.today(),
+  };
+  const opened = () => openOf(state);
   return {
     options,
-    book: () => current.book,
-    info: () => ok(infoOf(current, today())),
-    isCurrent: (opening) => opening === current.opening,
-    replace: (book) => {
-      for (const { path } of [current.book, book]) rememberRecent(recentFile, path);
-      current.book.close();
-      current = openedBook(book);
-      onNews({ is: 'opened', opening: current.opening });
-    },
-    wrote: announce,
-    look,
-    now,
+    book: () => opened().book,
+    path: () => state.unopened?.path ?? opened().book.path,
+    unopened: () => state.unopened,
+    tryAgain: () => state.unopened && openAgain(state, state.unopened.path),
+    info: () => ok(infoOf(opened(), options.today())),
+    isCurrent: (opening) => opening === state.open?.opening,
+    replace: (book) => replace(state, book),
+    wrote: () => announce(state, opened()),
+    look: () => look(state),
+    now: () => nowOf(state),
+    close: () => state.open?.book.close(),
   };
+}
+
+function openOf({ open }: SessionState): OpenBook {
+  if (!open) throw new Error('no book is open');
+  return open;
+}
+
+function nowOf({ open }: SessionState): News {
+  if (!open) return { is: 'opened', opening: '' };
+  return { is: 'written', opening: open.opening, revision: open.book.revision() };
+}
+
+function replace(state: SessionState, book: Book): void {
+  const { recentFile, onNews } = state.options;
+  for (const path of [state.open?.book.path, book.path]) if (path !== undefined) rememberRecent(recentFile, path);
+  state.open?.book.close();
+  state.unopened = undefined;
+  state.open = openedBook(book);
+  onNews({ is: 'opened', opening: state.open.opening });
+}
+
+function openAgain(state: SessionState, path: string): void {
+  const again = openBook(path, { today: state.options.today() });
+  if (again.ok) replace(state, again.value);
+  else if (state.unopened) state.unopened = { path, fault: again.fault };
+}
+
+function announce(state: SessionState, open: OpenBook): void {
+  open.announced = open.book.revision();
+  open.savedAt = new Date().toISOString();
+  state.options.onNews(nowOf(state));
+}
+
+function look(state: SessionState): void {
+  const { open, options } = state;
+  if (!open) return;
+  const { book } = open;
+  if (book.looking) {
+    if (book.looking.isStale()) openAgain(state, book.path);
+    return;
+  }
+  const gone = book.gone() !== undefined;
+  if (gone !== open.isGone) options.onNews({ is: 'gone', opening: open.opening });
+  open.isGone = gone;
+  if (gone) return;
+  checkOn(open, options.onNews);
+  book.settle();
+  if (book.revision() !== open.announced) announce(state, open);
+  if (options.today() === state.day) return;
+  state.day = options.today();
+  backUp(book.path, state.day);
 }
 
 function openedBook(book: Book): OpenBook {
   return {
     book,
     opening: randomUUID(),
-    notices: sayOpeningNotes(book.notes, book.path),
+    // That it is only looked at stands at the foot of the page all the time.
+    notices: sayOpeningNotes(
+      book.notes.filter(({ kind }) => kind !== 'looking'),
+      book.path,
+    ),
     history: book.checkHistory(),
     announced: book.revision(),
     savedAt: statSync(book.path).mtime.toISOString(),
@@ -132,6 +193,7 @@ function infoOf({ book, opening, notices, savedAt }: OpenBook, today: string): B
     ...(redo !== undefined && { redo }),
     notices: [...notices],
     today,
+    ...(book.looking && { looking: sayLooking(book.looking.fault, basename(book.path)) }),
     ...goneOf(book),
   };
 }

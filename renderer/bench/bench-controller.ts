@@ -20,6 +20,8 @@ export interface BenchController {
   readonly go: (place: BoxPlace) => void;
   /** The same without moving the focus. */
   readonly bring: (place: BoxPlace) => void;
+  /** Marks the cells that the last edit moved, by column. */
+  readonly markMoved: (cells: ReadonlyMap<string, ReadonlySet<string>>) => void;
   readonly destroy: () => void;
 }
 
@@ -74,6 +76,7 @@ export function benchController({ host, view, acts, nonce, measured }: BenchPart
     },
     go: (place) => reach(grid, place, (cell) => grid.take(single(cell))),
     bring: (place) => reach(grid, place, grid.bring),
+    markMoved: (cells) => grid.markMoved(({ row, column }) => cells.get(column)?.has(row) ?? false),
     destroy: () => {
       callOff();
       room.leave();
@@ -112,6 +115,13 @@ function gridActs(
       );
       // The names are the first column.
       if (moved) acts.moveSize(moved.key, moved.to - 1);
+    },
+    heads: {
+      move: (column, by) => {
+        const at = model().columns.findIndex(({ key }) => key === column);
+        const to = at - 1 + by;
+        if (at > 0 && to >= 0 && to < model().columns.length - 1) acts.moveSize(column, to);
+      },
     },
     columnMenu: (column) => sizeMenu(model().view, acts, column),
     openRow: (key, all) => {

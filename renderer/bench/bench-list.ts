@@ -66,9 +66,11 @@ function closedRow(view: BenchView, { id, title, holds }: SectionRow): ListRow {
   };
 }
 
-function footRow(view: BenchView, { id, label, unit }: FootRow): ListRow {
+function footRow(view: BenchView, { id, label, unit, total }: FootRow): ListRow {
+  const { short = '', figure = '' } = total ?? {};
+  const aside = figure === '' && short === '' ? '' : ['job', short, figure].filter((words) => words !== '').join(' ');
   return {
-    ...named(id, { text: label }, unit, (column) => footCell(view.footOf(id, column))),
+    ...named(id, { text: label, aside }, unit, (column) => footCell(view.footOf(id, column))),
     ...(id === 'gross' && { strong: true }),
   };
 }

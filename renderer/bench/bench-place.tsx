@@ -16,12 +16,14 @@ import css from './bench.module.css';
 interface BenchParts {
   readonly view: ReadonlySignal<BenchView>;
   readonly acts: BenchActs;
+  /** Cells that the last edit moved. */
+  readonly moved: ReadonlySignal<ReadonlyMap<string, ReadonlySet<string>>>;
   /** Receives the controller once the grid is on the page, for finding a line and the next flag. */
   readonly grid: Ref<BenchController>;
 }
 
 /** The size bench: the grid, and next to its strips a dashed tank if there is room for another size. */
-export function BenchStrips({ view, acts, grid }: BenchParts) {
+export function BenchStrips({ view, acts, moved, grid }: BenchParts) {
   const host = useRef<HTMLDivElement>(null);
   const metrics = useSignal<BenchMetrics | undefined>(undefined);
   useEffect(() => {
@@ -36,8 +38,10 @@ export function BenchStrips({ view, acts, grid }: BenchParts) {
     });
     give(grid, made);
     const follow = view.subscribe((next) => made.show(next));
+    const followMoved = moved.subscribe((cells) => made.markMoved(cells));
     return () => {
       follow();
+      followMoved();
       give(grid, null);
       made.destroy();
     };

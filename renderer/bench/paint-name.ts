@@ -1,6 +1,7 @@
 import type { BenchActs } from './bench-acts.ts';
 import { makeElement, makeSign } from '#renderer/grid/make-element.ts';
-import type { BenchRow, FootRow, LineRow, SectionRow } from './view-model.ts';
+import type { BenchRow, FootRow, FootTotal, LineRow, SectionRow } from './view-model.ts';
+import unseen from '#renderer/kit/unseen.module.css';
 import css from './bench.module.css';
 
 type SectionActs = Pick<BenchActs, 'fold' | 'showAll'>;
@@ -18,7 +19,11 @@ export function sameName(a: BenchRow, b: BenchRow): boolean {
 }
 
 function wordsOf(row: BenchRow): readonly string[] {
-  if (row.kind !== 'section') return [row.label, row.unit, row.kind === 'line' ? row.aside : ''];
+  if (row.kind === 'foot') {
+    const { figure = '', short = '', says = '' } = row.total ?? {};
+    return [row.label, row.unit, figure, short, says];
+  }
+  if (row.kind === 'line') return [row.label, row.unit, row.aside];
   return [row.title, String(row.open), row.more, String(row.all), row.holds];
 }
 
@@ -43,7 +48,18 @@ function lineParts(row: LineRow | FootRow): readonly Node[] {
     if (row.inset) label.classList.add(css['inset'] ?? '');
     if (row.aside !== '') label.append(' ', makeElement('span', css['aside'], row.aside));
   }
-  return [label, makeElement('span', css['unit'], row.unit)];
+  const unit = makeElement('span', css['unit'], row.unit);
+  return row.kind === 'foot' && row.total ? [label, ...totalParts(row.total), unit] : [label, unit];
+}
+
+/** `job 7,336.05`, behind the name of a sum. There is no room for words where a figure is a part: its sign says it. */
+function totalParts({ figure, short, says }: FootTotal): readonly Node[] {
+  if (figure === '' && short === '') return [];
+  const words = makeElement('span', css['total'], figure === '' ? `job ${short}` : 'job');
+  words.title = short === '' ? says : `${short}: ${says}`;
+  if (figure === '') return [words];
+  if (short !== '') words.append(' ', makeSign('wait'), makeElement('span', unseen['unseen'], short));
+  return [words, makeElement('b', css['totalFigure'], figure)];
 }
 
 /** Not in the Tab order: its row's cell is, and Enter there does the same. */

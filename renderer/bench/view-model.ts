@@ -64,13 +64,25 @@ export interface LineRow {
   readonly inset: boolean;
 }
 
-export type FootId = 'hours' | 'cost' | 'net' | 'tax' | 'gross' | 'deposit' | 'flags';
+export type FootId = 'mass' | 'hours' | 'cost' | 'net' | 'tax' | 'gross' | 'deposit' | 'flags';
 
 export interface FootRow {
   readonly kind: 'foot';
   readonly id: FootId;
   readonly label: string;
   readonly unit: string;
+  /** Of all builds of all sizes; left out while the job has one build. */
+  readonly total?: FootTotal;
+}
+
+/** A sum over the whole job. */
+export interface FootTotal {
+  /** Empty while nothing of it is known. */
+  readonly figure: string;
+  /** `at least`, `not known yet`, `3 prices missing`; empty if it is whole. */
+  readonly short: string;
+  /** What it is a sum of. */
+  readonly says: string;
 }
 
 export type BenchRow = SectionRow | LineRow | FootRow;

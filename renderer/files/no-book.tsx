@@ -5,19 +5,23 @@ import { Caution } from '#renderer/kit/caution.tsx';
 import { failed } from '#shared-calc/result.ts';
 import { fileDialogs } from './file-dialogs.tsx';
 import css from './files.module.css';
+import { RecoveryPart } from './recovery-part.tsx';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
-/** Shown when no book can be read: why, and the ways out. After a book opens, the page is reloaded. */
-export function noBookPlace(
-  bridge: Pick<Bridge, 'call' | 'desktop'>,
-  says: string,
-  page: Window = window,
-): () => PlaceView {
+type NoBookBridge = Pick<Bridge, 'call' | 'desktop' | 'onChanged'>;
+
+/** Shown when no book can be read: why, what brings one back, and other ways out. Once a book opens, the page loads anew. */
+export function noBookPlace(bridge: NoBookBridge, says: string, page: Window = window): () => PlaceView {
+  const reload = () => page.location.reload();
   const files = fileDialogs({
     call: bridge.call,
     desktop: bridge.desktop,
-    say: () => page.location.reload(),
+    say: reload,
     restore: () => Promise.resolve(failed('No book is open that a backup could be brought back to.')),
+  });
+  // Another window, or the shell's dialog, may open one.
+  bridge.onChanged((news) => {
+    if (news.is === 'opened' && news.opening !== '') reload();
   });
   return () => ({
     about: '',
@@ -27,12 +31,13 @@ export function noBookPlace(
       <ScrollPage class={css['noBook']}>
         <Caution role="alert">{says}</Caution>
         <Buttons>
-          <Button look="main" onClick={() => page.location.reload()}>
+          <Button look="main" onClick={reload}>
             Try again
           </Button>
           <Button onClick={() => files.open('open')}>Open another book</Button>
           <Button onClick={() => files.open('new')}>Make a new book</Button>
         </Buttons>
+        <RecoveryPart call={bridge.call} opened={reload} />
         {files.dialog()}
       </ScrollPage>
     ),

@@ -15,6 +15,8 @@ export interface QuietLineView {
   /** What *Undo* and *Redo* would revert or restore; absent if there is nothing. */
   readonly undo?: string;
   readonly redo?: string;
+  /** What the last edit of the bench moved. */
+  readonly moved?: string;
   /** The last message: a refusal with its cure, or what was done. */
   readonly said?: { readonly words: string; readonly refused: boolean };
 }

@@ -1,5 +1,15 @@
 /** An action of a key for the whole page, wherever the focus is. */
-export type PageAct = 'find' | 'next flag' | 'flag before' | 'next part' | 'part before' | 'undo' | 'redo' | 'help';
+export type PageAct =
+  | 'find'
+  | 'next flag'
+  | 'flag before'
+  | 'next moved'
+  | 'moved before'
+  | 'next part'
+  | 'part before'
+  | 'undo'
+  | 'redo'
+  | 'help';
 
 export interface PagePress {
   readonly key: string;
@@ -22,6 +32,7 @@ export function pageAct(press: PagePress): PageAct | undefined {
 function numbered({ key, shiftKey }: PagePress): PageAct | undefined {
   if (key === 'F1') return 'help';
   if (key === 'F6') return shiftKey ? 'part before' : 'next part';
+  if (key === 'F7') return shiftKey ? 'moved before' : 'next moved';
   if (key === 'F8') return shiftKey ? 'flag before' : 'next flag';
   return undefined;
 }

@@ -54,6 +54,8 @@ export interface PageView {
   readonly place: (route: Route) => PlaceView;
   readonly help: HelpState;
   readonly nextFlag: (back: boolean) => void;
+  /** Goes to the next figure that the last edit moved. */
+  readonly nextMoved: (back: boolean) => void;
   /** Shows in the status line what failed. */
   readonly refuse: (sentence: string) => void;
   /** The user does something else. */

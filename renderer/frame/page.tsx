@@ -124,6 +124,8 @@ function runPageAct(act: PageAct, { page, find }: Reach): void {
     redo: page.lineActs.redo,
     'next flag': () => page.nextFlag(false),
     'flag before': () => page.nextFlag(true),
+    'next moved': () => page.nextMoved(false),
+    'moved before': () => page.nextMoved(true),
     'next part': () => focusNextPart(document, false),
     'part before': () => focusNextPart(document, true),
   };

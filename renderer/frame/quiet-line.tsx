@@ -23,6 +23,9 @@ export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts)
       <span class={css['said']} data-refused={view.said?.refused === true ? '' : undefined} role="alert">
         {view.said?.words}
       </span>
+      <span class={css['moved']} role="status" aria-label="What the last edit moved">
+        {view.moved}
+      </span>
       {view.trouble && (
         <span class={css['trouble']} role="alert">
           {view.trouble.says}

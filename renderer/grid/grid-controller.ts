@@ -1,7 +1,7 @@
 import type { Onward } from '#renderer/writing/rule-keys.ts';
 import { below, openContextMenu, type MenuPoint } from '#renderer/kit/context-menu.tsx';
 import { cellEditor, type CellEditor } from './cell-editor.tsx';
-import { clipOf, type Clip } from './clip.ts';
+import { clipOf, putOnClipboard, type Clip } from './clip.ts';
 import {
   columnId,
   gridIndex,
@@ -15,7 +15,7 @@ import { canFill, cellsMenu, type GridMenu } from './grid-menu.ts';
 import { gridTable, type GridLayout, type GridTable } from './grid-table.ts';
 import { focusHead, type HeadActs } from './listen-on-heads.ts';
 import { listenOnGrid, type GridReach, type RowActs } from './listen-on-grid.ts';
-import { chosenOf, markCell, markHeads } from './mark-cells.ts';
+import { chosenOf, markCell, markHeads, markMovedCell } from './mark-cells.ts';
 import { liveCells, type CellPaint, type LiveCells } from './live-cells.ts';
 import { cellMark } from './mouse-selection.ts';
 import { cellsOfRanges, fillPlan, pastePlan, sayLeft, type PlannedText } from './paste-plan.ts';
@@ -72,6 +72,8 @@ export interface GridController<Shown> extends GridReach {
   readonly bring: (cell: Cell) => void;
   /** Shows another model. `painted` runs once rows and columns are set, before the focus is restored. */
   readonly show: (model: GridModel<Shown>, painted?: (moved: boolean) => void) => void;
+  /** Marks the cells that the last edit moved, those that are drawn later too. */
+  readonly markMoved: (isMoved: (at: CellKey) => boolean) => void;
   readonly destroy: () => void;
 }
 
@@ -80,6 +82,7 @@ interface GridState<Shown> {
   model: GridModel<Shown>;
   index: GridIndex;
   selection: Selection | undefined;
+  isMoved: (at: CellKey) => boolean;
   readonly cells: LiveCells<Shown>;
 }
 
@@ -126,7 +129,9 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
     show: (model, painted) => show(state, { model, painted, take }),
     heads: acts.heads,
     focusHead: (column) => acts.heads !== undefined && focusHead(host, state.model, column),
+    leave: table.leave,
     remark: () => mark(state),
+    markMoved: (isMoved) => markMoved(state, isMoved),
     destroy: () => {
       stop();
       editor.close();
@@ -171,16 +176,19 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
     model,
     index: gridIndex(model),
     selection: undefined,
+    isMoved: () => false,
     cells: liveCells(paint, (at) => opened.model.shownAt(at)),
   };
   const { acts } = parts;
   const table = gridTable({
     ...parts,
-    ...(acts.heads && { widened: acts.heads.width }),
+    ...(acts.heads?.width && { widened: acts.heads.width }),
     ...(acts.ordered && { ordered: acts.ordered }),
     model: () => opened.model,
+    entered: () => enterGrid(opened, () => table.focus),
     draw: (cell, at) => {
       markCell(cell, opened.index.cellOf(at), chosenOf(opened.selection));
+      markMovedCell(cell, opened.isMoved(at));
       return opened.cells.draw(cell, at);
     },
     focused: (cell) => {
@@ -189,6 +197,14 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
     },
   });
   return Object.assign(opened, { table });
+}
+
+/** Tab comes to the chosen cell, or to the first. */
+function enterGrid<Shown>(state: GridState<Shown>, focus: () => (tip: Cell) => void): boolean {
+  const { extent } = state.index;
+  const first = single({ row: 0, column: Math.min(1, extent.columns - 1) });
+  if (extent.rows > 0) select(state, state.selection ?? first, focus());
+  return extent.rows > 0;
 }
 
 /** `reach` focuses the tip before anything is marked: focusing makes the browser lay out what was drawn before. */
@@ -204,6 +220,11 @@ function mark<Shown>({ cells, index, model, selection, parts }: GridState<Shown>
   const chosen = chosenOf(selection);
   cells.each((cell, at) => markCell(cell, index.cellOf(at), chosen));
   markHeads(parts.host, model.columns, selection);
+}
+
+function markMoved<Shown>(state: GridState<Shown>, isMoved: (at: CellKey) => boolean): void {
+  state.isMoved = isMoved;
+  state.cells.each((cell, at) => markMovedCell(cell, isMoved(at)));
 }
 
 interface Showing<Shown> {
@@ -312,12 +333,6 @@ function copied<Shown>(
   const clip = clipOf({ model, index, ranges, withNames });
   if (!clip) parts.acts.refuse('Ranges are copied together where they have the same rows or the same columns.');
   return clip;
-}
-
-async function putOnClipboard({ text, html }: Clip, refuse: (sentence: string) => void): Promise<void> {
-  const as = (type: string, words: string) => new Blob([words], { type });
-  const item = new ClipboardItem({ 'text/plain': as('text/plain', text), 'text/html': as('text/html', html) });
-  await navigator.clipboard.write([item]).catch(() => refuse('The browser does not let this page copy.'));
 }
 
 function sayIfAny({ refuse }: GridActs, says: readonly (string | undefined)[]): void {

@@ -12,6 +12,13 @@ export function markCell(element: HTMLElement, cell: Cell | undefined, chosen: C
   if (element.ariaSelected !== selected) element.ariaSelected = selected;
 }
 
+/** Marks one drawn cell as moved by the last edit. */
+export function markMovedCell(element: HTMLElement, isMoved: boolean): void {
+  if (element.hasAttribute('data-moved') === isMoved) return;
+  element.toggleAttribute('data-moved', isMoved);
+  element.ariaDescription = isMoved ? 'moved by the last edit' : null;
+}
+
 interface CellMarks {
   readonly edges: readonly Side[] | undefined;
   readonly inRange: boolean;

@@ -18,7 +18,8 @@ import { memo } from '#shared-calc/records/memo.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import { LIMITS, limitOfRow, limitPanel, limitRowId } from './limit-rows.ts';
-import { nextFlag } from './next-flag.ts';
+import { movedStore, type MovedCells } from './moved-store.ts';
+import { nextAmong, nextFlag } from './next-flag.ts';
 import { panelActs } from './panel-acts-of.ts';
 import { panelOf } from './panel-of.ts';
 import { isOpen, toggled } from './section-rows.ts';
@@ -44,6 +45,10 @@ export interface BenchStore {
   readonly reveal: (row: string) => boolean;
   readonly findLine: (words: string) => BoxPlace | undefined;
   readonly nextFlag: (back: boolean) => BoxPlace | undefined;
+  /** Cells that the last edit moved, by column. */
+  readonly moved: ReadonlySignal<MovedCells>;
+  /** The next of them after the chosen cell; its section is opened. */
+  readonly nextMoved: (back: boolean) => BoxPlace | undefined;
   readonly compare: (one: string, other: string) => Comparison | undefined;
   readonly close: () => void;
 }
@@ -74,10 +79,7 @@ const emptyView: BenchView = {
 
 export function openBenchStore(parts: BenchParts): BenchStore {
   const { book, clock } = parts;
-  const displayMemo = memo<Display>();
-  const display = computed(() =>
-    displayMemo([book.records.value.workshop], () => displayOf(workshopOf(book.records.value))),
-  );
+  const display = displayFrom(book);
   const session = openBenchSession({ book, clock, display, later: parts.later });
   const chosen = signal<BoxPlace | undefined>(undefined);
   const steps = signal<readonly string[]>([]);
@@ -90,6 +92,7 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     chosen.value = place;
   };
   const acts = benchActs({ book, session, choose, takeSize: parts.takeSize, editHouse: parts.editHouse });
+  const moved = movedStore({ session, display, clock, tell: book.tellMoved });
   const stopConfirming = confirming({ book, clock, opened: session.opened, display });
   const reveal = (row: string) => revealIn(session.opened.peek(), row);
   return {
@@ -114,12 +117,20 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     reveal,
     findLine: (words) => foundLine(session, words, chosen.peek(), reveal),
     nextFlag: (back) => flagAfter(session, chosen.peek(), back, reveal),
+    moved: moved.cells,
+    nextMoved: (back) => movedAfter({ session, cells: moved.cells.peek() }, chosen.peek(), back, reveal),
     compare: (one, other) => comparison(session.opened.peek(), one, other),
     close: () => {
       stopConfirming();
+      moved.close();
       session.close();
     },
   };
+}
+
+function displayFrom({ records }: Pick<BookStore, 'records'>): ReadonlySignal<Display> {
+  const displayMemo = memo<Display>();
+  return computed(() => displayMemo([records.value.workshop], () => displayOf(workshopOf(records.value))));
 }
 
 function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly string[]> {
@@ -225,6 +236,22 @@ function flagAfter(
   const lines = [...source.lines.map((line) => line.name), ...opened.shown.limitUses().map(limitRowId)];
   const columns = source.columns.map((column) => column.key);
   const place = nextFlag({ lines, columns, scans: opened.shown.scans }, chosen, back);
+  if (place) reveal(place.row);
+  return place;
+}
+
+function movedAfter(
+  { session, cells }: { readonly session: BenchSession; readonly cells: MovedCells },
+  chosen: BoxPlace | undefined,
+  back: boolean,
+  reveal: (row: string) => boolean,
+): BoxPlace | undefined {
+  const source = session.opened.peek()?.worked.source();
+  if (!source) return undefined;
+  const lines = source.lines.map((line) => line.name);
+  const columns = source.columns.map((column) => column.key);
+  const isMoved = (column: string, row: string) => cells.get(column)?.has(row) ?? false;
+  const place = nextAmong({ lines, columns, isMarked: isMoved }, chosen, back);
   if (place) reveal(place.row);
   return place;
 }

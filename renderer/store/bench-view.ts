@@ -6,6 +6,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { benchLimits, type BenchLimits } from './bench-limits.ts';
+import { benchTotals, type JobTotals } from './bench-totals.ts';
 import { benchScans, type BenchScans, type LoudTotals } from './bench-scans.ts';
 import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
@@ -59,6 +60,8 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
   const scanned = signal(0);
   const limits = benchLimits(worked, display);
   const scans = benchScans({ worked, limits, clock }, () => (scanned.value += 1));
+  const totalled = signal(0);
+  const jobTotals = benchTotals({ worked, clock }, () => (totalled.value += 1));
   const facesMemo = memo<LineFaces>();
   const faces = () =>
     facesMemo([worked.source().lines, display.value], () => lineFaces(worked.source().lines, display.value));
@@ -67,6 +70,7 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
   const parts: Parts = {
     worked,
     scans,
+    jobTotals,
     limits,
     faces,
     facesIn,
@@ -77,7 +81,7 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
     seenBefore: new Set(),
   };
   const view = computed<BenchView>(() => {
-    void scanned.value;
+    void [scanned.value, totalled.value];
     void worked.version.value;
     return viewOf(parts, folds.value);
   });
@@ -99,6 +103,7 @@ type Row = BenchView['rows'][number];
 interface Parts {
   readonly worked: WorkedBench;
   readonly scans: BenchScans;
+  readonly jobTotals: () => JobTotals | undefined;
   readonly limits: BenchLimits;
   readonly faces: () => LineFaces;
   readonly facesIn: ShownBench['facesIn'];
@@ -129,7 +134,7 @@ function viewOf(parts: Parts, folds: Folds): BenchView {
       ...sectionRows({ faces, totals, folds, asideOf: (face) => partsAside(face, { faces, totals, source }) }),
       ...limitRows({ uses: usesIn(parts), totals, folds }),
     ]),
-    foot: footRows(faces.display),
+    foot: footRows(faces, parts.jobTotals()),
     columns: source.columns.map((column) => headFor(parts, column)),
     boxOf: (row, key) => {
       const column = byKey.get(key);

@@ -17,7 +17,7 @@ import { lineById } from '#shared-calc/recipe/lines-of.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { bookFollower, type BookFollower } from './book-follower.ts';
 import type { Clock } from './clock.ts';
-import { spokenLine, type Said, type Speaking } from './spoken-line.ts';
+import { spokenLine, type Said, type Speaking, type SpokenLine } from './spoken-line.ts';
 import { editsIn, type Written, type WriteStep } from './write-steps.ts';
 
 /** A request to the page from the desktop menu or another part of the program. */
@@ -64,20 +64,20 @@ export interface BookParts {
 
 /** Opens the page's book from the service's first answer. */
 export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
-  const { said, speaking, clear } = spokenLine(firstSaid(first.info), clock);
+  const spoken = spokenLine(firstSaid(first.info), clock);
+  const { speaking, clear } = spoken;
   const records = signal(first.records);
   const steps = signal<readonly WriteStep[]>([]);
   const follower = bookFollower({ bridge, clock, first, records, steps, say: speaking.say, refuse: speaking.warn });
   const waiting = computed(() => editsIn(steps.value).length);
   const { info, reached } = follower;
   const derived = derivedFrom(records, info);
-  const putBack = () =>
-    void bridge.call('file.putBack', {}).then((done) => !done.ok && speaking.refuse(done.fault.says));
+  const putBack = puttingBack(bridge, speaking.refuse);
   const line = computed<QuietLineView>(() => ({
     saved: savedNow(follower, waiting.value),
     ...troubleOf({ reached: reached.value, info: info.value }, putBack),
     ...stepsBack(info.value, editsIn(steps.value)),
-    ...(said.value && { said: said.value }),
+    ...wordsOf(spoken),
   }));
   const asks = new Set<(ask: PageAsk) => void>();
   const apply = (change: Change) => {
@@ -114,6 +114,14 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   };
 }
 
+function puttingBack({ call }: Bridge, refuse: (sentence: string) => void): () => void {
+  return () => void call('file.putBack', {}).then((done) => !done.ok && refuse(done.fault.says));
+}
+
+function wordsOf({ said, moved }: Pick<SpokenLine, 'said' | 'moved'>): Pick<QuietLineView, 'said' | 'moved'> {
+  return { ...(said.value && { said: said.value }), ...(moved.value !== '' && { moved: moved.value }) };
+}
+
 /** Nothing is kept while the service is away or the file of the book has gone. */
 function troubleOf(
   { reached, info: { gone } }: { readonly reached: boolean; readonly info: BookInfo },
@@ -126,6 +134,7 @@ function troubleOf(
 }
 
 function savedNow({ info, reached, slow }: BookFollower, waiting: number): QuietLineView['saved'] {
+  if (info.value.looking !== undefined) return info.value.looking;
   return savedWords({ waiting, reached: reached.value, slow: slow.value, savedAt: info.value.savedAt });
 }
 

@@ -1,16 +1,20 @@
-import type { FlagView, FootBox, FootId, FootRow } from '#renderer/bench/view-model.ts';
+import type { FlagView, FootBox, FootId, FootRow, FootTotal } from '#renderer/bench/view-model.ts';
 import type { KnownSums, OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import { isTaxMissing, sayEachLack, sayPartShort, type QuotePart } from '#shared-calc/papers/quote-part.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import type { JobTotals } from './bench-totals.ts';
+import { rangedFigure } from './box-view.ts';
 import type { ColumnScan, Loud } from './column-scan.ts';
-import type { LineFaces } from './line-faces.ts';
+import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
 const labels: Readonly<Record<FootId, string>> = {
+  mass: 'Weight, filled',
   hours: 'Hours',
   cost: 'Cost',
   net: 'Price before tax',
@@ -20,11 +24,22 @@ const labels: Readonly<Record<FootId, string>> = {
   flags: 'Flags',
 };
 
-const ids: readonly FootId[] = ['hours', 'cost', 'net', 'tax', 'gross', 'deposit', 'flags'];
+const ids: readonly FootId[] = ['hours', 'mass', 'cost', 'net', 'tax', 'gross', 'deposit', 'flags'];
 
-export function footRows(display: Display): readonly FootRow[] {
-  const unitOf = (id: FootId) => (id === 'hours' ? 'h' : id === 'flags' ? '' : display.currency);
-  return ids.map((id) => ({ kind: 'foot', id, label: labels[id], unit: unitOf(id) }));
+/** The sums under the strips; the weight where a recipe works it. */
+export function footRows(faces: LineFaces, totals?: JobTotals): readonly FootRow[] {
+  const weight = massFace(faces);
+  const units = (id: FootId) => (id === 'flags' ? '' : id === 'hours' ? 'h' : faces.display.currency);
+  return ids.flatMap((id): readonly FootRow[] => {
+    if (id === 'mass' && !weight) return [];
+    const unit = id === 'mass' && weight ? weight.unit : units(id);
+    const row = { kind: 'foot', id, label: labels[id], unit } as const;
+    return [totals ? { ...row, total: footTotal(id, totals, faces) } : row];
+  });
+}
+
+function massFace(faces: LineFaces): LineFace | undefined {
+  return faces.all.find(({ line }) => line.use === 'filledMass');
 }
 
 export interface FootParts {
@@ -40,6 +55,7 @@ export interface FootParts {
 export function footBox(id: FootId, parts: FootParts): FootBox {
   const { worked, faces, column, called, scan } = parts;
   if (id === 'flags') return flagsBox(called, scan);
+  if (id === 'mass') return massBox(parts);
   const sums = worked.sums(column);
   if (!sums.ok) return withoutSum(id, called, sums.fault, faces);
   if (id === 'tax' && isTaxMissing(sums.value)) return unknownSum(id, called);
@@ -48,15 +64,59 @@ export function footBox(id: FootId, parts: FootParts): FootBox {
 
 /** A sum, or as much of it as is known. */
 function knownSum(id: FootId, sums: KnownSums, { faces, called, scan }: FootParts): FootBox {
-  const isWhole = id === 'hours' ? sums.hoursKnown : sums.missing.length === 0;
+  const whole = isWhole(id, sums);
   const figure = sumFigure(id, sums.quote, faces.display);
-  const flags = id === 'cost' ? costFlags(scan, sums) : atLeastFlag(isWhole);
+  const flags = id === 'cost' ? costFlags(scan, sums) : atLeastFlag(whole);
   const unit = id === 'hours' ? 'hours' : faces.display.currency;
-  const said = `${isWhole ? '' : 'at least '}${figure} ${unit}`;
+  const said = `${whole ? '' : 'at least '}${figure} ${unit}`;
   const lacks = id === 'cost' ? sayEachLack(sums) : [];
   const spoken = [labels[id], called, said, ...flags.map(({ says }) => says), ...lacks].join(', ');
   const plain = figure.replaceAll(faces.display.decimalComma ? '.' : ',', '');
-  return { figure, flags, spoken, copied: isWhole ? plain : `at least ${plain}` };
+  return { figure, flags, spoken, copied: whole ? plain : `at least ${plain}` };
+}
+
+/** What one build of the size weighs when it is filled. */
+function massBox({ worked, faces, column, called }: FootParts): FootBox {
+  const face = massFace(faces);
+  const box = face && worked.bench().box(column, face.line.name);
+  if (!face || typeof box?.value !== 'number') return unknownSum('mass', called);
+  const whole = showValue(box.value, face.line.unit, faces.display);
+  const figure = rangedFigure(box, faces.display) ?? whole;
+  return { figure, flags: [], spoken: `${labels.mass}, ${called}, ${whole} ${face.unit}`, copied: figure };
+}
+
+/** What all builds of a job come to together. Work and lines that a job has once count once. */
+function footTotal(id: FootId, totals: JobTotals, faces: LineFaces): FootTotal {
+  const says = `${labels[id]} of the whole job, ${totals.builds} builds`;
+  if (id === 'mass') return { ...massTotal(totals, faces), says };
+  const { sums } = totals;
+  if (id === 'flags') return lackTotal(sums);
+  if (!sums.ok || (id === 'tax' && isTaxMissing(sums.value))) return { ...notKnown, says };
+  const once = id === 'hours' ? 'done' : 'done or quoted';
+  return {
+    figure: sumFigure(id, sums.value.quote, faces.display),
+    short: isWhole(id, sums.value) ? '' : 'at least',
+    says: `${says}; what is ${once} once a job counts once`,
+  };
+}
+
+const notKnown = { figure: '', short: 'not known yet' } as const;
+
+function massTotal({ mass }: JobTotals, faces: LineFaces): Pick<FootTotal, 'figure' | 'short'> {
+  const face = massFace(faces);
+  if (!mass || !face) return notKnown;
+  const figure = writeNumber(fromBase(mass.kg, unitOf(face.shown)), 1, faces.display);
+  return { figure, short: mass.isPart ? 'at least' : '' };
+}
+
+/** How much is missing for a price of the whole job. */
+function lackTotal(sums: JobTotals['sums']): FootTotal {
+  if (!sums.ok) return { figure: '', short: '', says: '' };
+  return { figure: '', short: sayPartShort(sums.value), says: sayEachLack(sums.value).join('; ') };
+}
+
+function isWhole(id: FootId, { hoursKnown, missing }: Pick<KnownSums, 'hoursKnown' | 'missing'>): boolean {
+  return id === 'hours' ? hoursKnown : missing.length === 0;
 }
 
 /** A sum of which not even a part is known. */
@@ -71,8 +131,8 @@ function costFlags(scan: ColumnScan, part: QuotePart): readonly FlagView[] {
   return [...flagsOf(scan, ['old']), ...(says === '' ? [] : [waiting(says)])];
 }
 
-function atLeastFlag(isWhole: boolean): readonly FlagView[] {
-  return isWhole ? [] : [waiting('at least')];
+function atLeastFlag(whole: boolean): readonly FlagView[] {
+  return whole ? [] : [waiting('at least')];
 }
 
 function waiting(says: string): FlagView {
@@ -98,7 +158,7 @@ function sumFigure(id: FootId, quote: QuoteSums, display: Display): string {
       return money(quote.grossCoins, display);
     case 'deposit':
       return money(quote.depositCoins, display);
-    case 'flags':
+    default:
       return '';
   }
 }

@@ -24,14 +24,23 @@ interface FlagSearch {
   readonly scans: BenchScans;
 }
 
-/** The next flagged cell after a position, line by line and from left to right; after the last comes the first. */
-export function nextFlag(
-  { lines, columns, scans }: FlagSearch,
+/** The next flagged cell after a position. */
+export function nextFlag({ scans, ...search }: FlagSearch, from: BoxPlace | undefined, back: boolean) {
+  return nextAmong({ ...search, isMarked: (column, row) => isFlagged(scans, column, row) }, from, back);
+}
+
+interface MarkSearch extends Pick<FlagSearch, 'lines' | 'columns'> {
+  readonly isMarked: (column: string, row: string) => boolean;
+}
+
+/** The next marked cell after a position, line by line and from left to right; after the last comes the first. */
+export function nextAmong(
+  { lines, columns, isMarked }: MarkSearch,
   from: BoxPlace | undefined,
   back: boolean,
 ): BoxPlace | undefined {
   const flagged = lines.flatMap((row) =>
-    columns.filter((column) => isFlagged(scans, column, row)).map((column) => ({ row, column })),
+    columns.filter((column) => isMarked(column, row)).map((column) => ({ row, column })),
   );
   const rowOf = new Map(lines.map((line, at) => [line, at]));
   const columnOf = new Map(columns.map((column, at) => [column, at]));

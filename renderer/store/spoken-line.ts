@@ -13,12 +13,15 @@ export interface Speaking {
   readonly refuse: (sentence: string) => void;
   /** Lost work, or news of the book: shown until something is changed. */
   readonly warn: (sentence: string) => void;
+  /** What the last edit moved: shown until the next. */
+  readonly tellMoved: (words: string) => void;
   /** The user does something else. */
   readonly moveOn: () => void;
 }
 
 export interface SpokenLine {
   readonly said: ReadonlySignal<Said | undefined>;
+  readonly moved: ReadonlySignal<string>;
   readonly speaking: Speaking;
   /** Something was changed. */
   readonly clear: () => void;
@@ -30,11 +33,17 @@ const LEAST_SAID_MS = 1_000;
 /** What the status line shows, and for how long. */
 export function spokenLine(first: Said | undefined, clock: Clock): SpokenLine {
   const said = signal(first);
+  const moved = signal('');
   let passing: { readonly said: Said; readonly at: number } | undefined;
   return {
     said,
-    clear: () => (said.value = undefined),
+    moved,
+    clear: () => {
+      said.value = undefined;
+      moved.value = '';
+    },
     speaking: {
+      tellMoved: (words) => (moved.value = words),
       say: (words) => (said.value = { words, refused: false }),
       refuse: (words) => {
         passing = { said: { words, refused: true }, at: clock.now().getTime() };

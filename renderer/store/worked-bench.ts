@@ -8,6 +8,7 @@ import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { loadGraphBench, openLoadedBench } from './bench-engine.ts';
 import type { Clock } from './clock.ts';
+import { columnBefore, wholeGross, type ColumnBefore } from './column-before.ts';
 import { hasMoreAfterSlice } from './slice.ts';
 
 /** This many columns can be computed at once without a visible delay. */
@@ -27,6 +28,10 @@ export interface WorkedBench {
   /** It still waits for its slice; without a column, whether any does. */
   readonly isBehind: (column?: string) => boolean;
   readonly sums: (column: string) => Result<KnownSums, OrderFault>;
+  /** What the sizes of the last edit came to before it, those in sight or a few; another object with each edit. */
+  readonly before: () => ReadonlyMap<string, ColumnBefore>;
+  /** Nothing can be read any more. */
+  readonly isClosed: () => boolean;
   readonly close: () => void;
 }
 
@@ -44,6 +49,7 @@ interface State {
   readonly revisions: Map<string, number>;
   readonly inputs: Map<string, { readonly from: BenchColumn; readonly input: ColumnInput }>;
   readonly sums: Map<string, Sums>;
+  before: ReadonlyMap<string, ColumnBefore>;
   turn: number;
   /** The last revision given to a column. */
   revision: number;
@@ -58,6 +64,7 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
   let { bench } = loaded;
   const state = openState(source);
   let seen = inSight;
+  let isClosed = false;
   const turnOn = () => (version.value = version.peek() + 1);
   const work = (next: BenchSource) => {
     const more = update(bench, state, next, seen);
@@ -86,7 +93,10 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
     isWorked: (column) => state.worked.has(column),
     isBehind: (column) => (column === undefined ? state.behind.size > 0 : state.behind.has(column)),
     sums: (column) => sumsOf(bench, state, column),
+    before: () => state.before,
+    isClosed: () => isClosed,
     close: () => {
+      isClosed = true;
       stopLoading?.();
       state.turn += 1;
       bench.close();
@@ -116,6 +126,7 @@ function openState(source: BenchSource): State {
     revisions: new Map(),
     inputs: new Map(),
     sums: new Map(),
+    before: new Map(),
     turn: 0,
     revision: 0,
   };
@@ -128,6 +139,11 @@ function update(bench: LiveBench, state: State, next: BenchSource, inSight: read
   const columns = next.columns.map((column) => inputFor(state, column));
   const changed = columns.filter((column) => all || behind.has(column.key) || old.get(column.key) !== column);
   const first = new Set([...inSight, ...(changed.length <= AT_ONCE ? changed.map((column) => column.key) : [])]);
+  state.before = beforeEdit(
+    bench,
+    state,
+    changed.filter(({ key }) => first.has(key)),
+  );
   const more = bench.update(inputOf(next, columns), [...first]);
   state.source = next;
   behind.clear();
@@ -138,6 +154,18 @@ function update(bench: LiveBench, state: State, next: BenchSource, inSight: read
   }
   forget(state, next.columns);
   return more;
+}
+
+/** What sizes come to that are worked and about to change. A price that nobody has read yet is not worked for it. */
+function beforeEdit(bench: Bench, state: State, columns: readonly ColumnInput[]): State['before'] {
+  const ready = columns.filter(({ key }) => state.worked.has(key) && !state.behind.has(key));
+  return new Map(
+    ready.map(({ key }) => {
+      const known = state.sums.get(key);
+      const isNew = known?.revision === state.revisions.get(key) && known?.pricing === state.source.pricing;
+      return [key, columnBefore(bench, key, isNew && known ? wholeGross(known.sums) : undefined)];
+    }),
+  );
 }
 
 /**

@@ -18,6 +18,10 @@ export const channelNames = [
   'file.backups',
   'file.previewBackup',
   'file.restore',
+  'recovery.read',
+  'recovery.restore',
+  'recovery.salvage',
+  'recovery.putAside',
 ] as const;
 
 export type Channel = (typeof channelNames)[number];

@@ -29,6 +29,8 @@ export const BookInfo = z.strictObject({
   notices: z.array(z.string()),
   /** `YYYY-MM-DD` */
   today: z.string(),
+  /** Why the book is only looked at, as a sentence; left out where it is written too. */
+  looking: z.string().optional(),
   /** Left out while all is well: the file has gone, so nothing more is written until it is put back. */
   gone: Gone.optional(),
 });
@@ -57,6 +59,16 @@ const Backup = z.strictObject({ file: z.string(), day: z.string(), bytes: z.int(
 const Difference = z.strictObject({ kind: z.string(), added: z.int(), changed: z.int(), removed: z.int() });
 const nothing = z.strictObject({});
 const KnownBook = z.strictObject({ id: z.string(), name: z.string(), folder: z.string(), open: z.boolean() });
+/** What a backup holds; left out where it cannot be read. `lastEdit` is an ISO 8601 time in UTC. */
+const Contents = z.strictObject({ jobs: z.int(), tanks: z.int(), materials: z.int(), lastEdit: z.string() });
+/** Counts of one kind: `came` from file and backup, `filled` of these from the backup. */
+const Salvaged = z.strictObject({
+  kind: z.string(),
+  came: z.int(),
+  filled: z.int(),
+  lost: z.int(),
+  altered: z.int(),
+});
 const backupFile = z.string().min(1).max(400);
 /** What an edit was made on: the opening of the book, and the page's revision. */
 const standing = { opening: z.string().max(100), onRevision: z.int().min(0) };
@@ -137,6 +149,24 @@ export const channels = {
     input: z.strictObject({ ...standing, file: backupFile }),
     output: z.strictObject({ ...written, change: ChangeSchema.optional() }),
   },
+  /** Of a book that cannot be opened: why, its backups, newest first, and what its file still gives. */
+  'recovery.read': {
+    input: nothing,
+    output: z.strictObject({
+      name: z.string(),
+      path: z.string(),
+      says: z.string(),
+      backups: z.array(Backup.extend({ holds: Contents.optional() })),
+      salvage: z.strictObject({ kinds: z.array(Salvaged), knowsLost: z.boolean() }).optional(),
+      isThere: z.boolean(),
+    }),
+  },
+  /** Puts a backup in the place of the book that cannot be opened; what is there is put aside. */
+  'recovery.restore': { input: z.strictObject({ file: backupFile }), output: BookInfo },
+  /** Writes what the file still gives into a new book beside it, and opens that. */
+  'recovery.salvage': { input: nothing, output: BookInfo },
+  /** Gives the file that cannot be opened another name: this one. */
+  'recovery.putAside': { input: nothing, output: z.strictObject({ aside: z.string() }) },
 } as const satisfies Readonly<Record<Channel, Contract>>;
 
 export type Input<C extends Channel> = z.infer<(typeof channels)[C]['input']>;

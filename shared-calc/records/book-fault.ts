@@ -38,6 +38,9 @@ export type StorageFault =
   | { readonly kind: 'damaged'; readonly damage: Damage }
   | { readonly kind: 'disk'; readonly code: string };
 
+/** Why a book is open for looking alone. */
+export type LookingFault = Extract<StorageFault, { readonly kind: 'read-only' | 'locked' }>;
+
 /** Why a book is not opened, created or written out. A refused book is unchanged. */
 export type BookFault =
   | StorageFault

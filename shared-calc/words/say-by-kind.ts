@@ -3,16 +3,16 @@ interface Fact {
 }
 
 /** A function for each kind of fault that makes its sentence. */
-export type Sayings<F extends Fact, Rest extends readonly unknown[] = []> = {
-  readonly [K in F['kind']]: (fault: Extract<F, { readonly kind: K }>, ...rest: Rest) => string;
+export type Sayings<F extends Fact, Rest extends readonly unknown[] = [], Said = string> = {
+  readonly [K in F['kind']]: (fault: Extract<F, { readonly kind: K }>, ...rest: Rest) => Said;
 };
 
 /** The sentence of a fault, by its kind. */
-export function sayByKind<F extends Fact, Rest extends readonly unknown[]>(
-  sayings: Sayings<F, Rest>,
+export function sayByKind<F extends Fact, Rest extends readonly unknown[], Said>(
+  sayings: Sayings<F, Rest, Said>,
   fault: F,
   ...rest: Rest
-): string {
-  const say = sayings[fault.kind as F['kind']] as (fault: F, ...rest: Rest) => string;
+): Said {
+  const say = sayings[fault.kind as F['kind']] as (fault: F, ...rest: Rest) => Said;
   return say(fault, ...rest);
 }

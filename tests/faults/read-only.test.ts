@@ -14,9 +14,14 @@ interface Case {
 
 const cases: readonly Case[] = [
   { says: 'a book that may be read and written opens', file: 0o666, folder: 0o777, answer: 'opened' },
-  { says: 'a book that may only be read', file: 0o444, folder: 0o777, answer: { kind: 'read-only', what: 'file' } },
   {
-    says: 'a book in a folder that may only be read',
+    says: 'a book that may only be read is looked at',
+    file: 0o444,
+    folder: 0o777,
+    answer: { kind: 'read-only', what: 'file' },
+  },
+  {
+    says: 'a book in a folder that may only be read is looked at',
     file: 0o666,
     folder: 0o555,
     answer: { kind: 'read-only', what: 'folder' },

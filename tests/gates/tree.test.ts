@@ -51,10 +51,14 @@ test('no file points at a folder of the machine it was written on', () => {
 
 test('every package has its reason in DEVELOPERS.md', () => {
   const Named = z.record(z.string(), z.string());
-  const Manifest = z.object({ dependencies: Named, devDependencies: Named });
+  const Manifest = z.object({ dependencies: Named, optionalDependencies: Named, devDependencies: Named });
   const manifest = Manifest.parse(JSON.parse(read('package.json')));
   const developers = read('DEVELOPERS.md');
-  const packages = Object.keys({ ...manifest.dependencies, ...manifest.devDependencies });
+  const packages = Object.keys({
+    ...manifest.dependencies,
+    ...manifest.optionalDependencies,
+    ...manifest.devDependencies,
+  });
 
   expect(packages.filter((name) => !developers.includes(`\`${name}\``))).toEqual([]);
 });

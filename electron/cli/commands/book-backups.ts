@@ -3,20 +3,22 @@ import { basename, resolve } from 'node:path';
 import { listBackups } from '#electron/book/backups.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import { ownBookPath } from '#electron/book/own-book-path.ts';
+import { contentsOf } from '#electron/book/backup-contents.ts';
+import { readSalvage, type Salvage, salvageBook } from '#electron/book/salvage-book.ts';
 import { recoverBook } from '#electron/book/recover-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { refusal, wrongUse } from '#electron/cli/outcome.ts';
+import { type Outcome, refusal } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { today } from '#electron/service/today.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** Lists the backups of a book, newest first, though the book itself cannot be opened. */
+/** Lists the backups of a book, newest first, with what each holds, though the book itself cannot be opened. */
 const bookBackupsCommand: Command = {
   name: 'book backups',
-  usage: 'book backups [--book FILE]: lists the backups of a book, newest first',
+  usage: 'book backups [--book FILE]: lists the backups of a book, newest first, with what each holds',
   options: bookOption,
   run: (given) => {
     const backups = listBackups(bookFile(given));
@@ -26,14 +28,17 @@ const bookBackupsCommand: Command = {
       day,
       bytes,
       ...(from !== undefined && { beforeVersion: from + 1 }),
+      holds: contentsOf(file) ?? null,
     }));
-    const rows = backups.map(({ day, bytes, beforeMigrationFrom, file }) => [
+    const rows = json.map(({ file, day, bytes, beforeVersion, holds }) => [
       day,
-      beforeMigrationFrom === undefined ? '' : `before version ${beforeMigrationFrom + 1}`,
+      beforeVersion === undefined ? '' : `before version ${beforeVersion}`,
       `${Math.ceil(bytes / 1024)} kB`,
+      ...(holds ? [holds.jobs, holds.tanks, holds.materials].map(String) : ['cannot be read', '', '']),
       file,
     ]);
-    return { is: 'answer', json, table: () => textTable(['day', '', 'size', 'file'], rows, [2]) };
+    const heads = ['day', '', 'size', 'jobs', 'tanks', 'materials', 'file'];
+    return { is: 'answer', json, table: () => textTable(heads, rows, [2, 3, 4, 5]) };
   },
 };
 
@@ -58,11 +63,12 @@ const bookRestoreCommand: Command = {
 const bookRecoverCommand: Command = {
   name: 'book recover',
   usage:
-    'book recover [DAY|FILE] [--book FILE]: puts the last backup, or this one, in the place of a book that does not open or is not sound; the old file is kept beside it',
-  options: bookOption,
+    'book recover [DAY|FILE] [--salvage [--try]] [--book FILE]: puts the last backup, or this one, in the place of a book that does not open or is not sound; the old file is kept beside it; --salvage makes a new book of what the damaged file still gives',
+  options: { ...bookOption, salvage: 'flag', try: 'flag' },
+  misuse: recoverMisuse,
   run: (given) => {
-    if (given.words.length > 1) return wrongUse('Name one backup at most: book recover 2027-03-10');
     const path = bookFile(given);
+    if (given.flag('salvage')) return salvage(path, given.flag('try'));
     const opens = openBook(path, { today: today(), backups: false });
     if (opens.ok) {
       const checked = opens.value.check();
@@ -80,6 +86,43 @@ const bookRecoverCommand: Command = {
     return { is: 'answer', json, table: () => `Recovered: ${path}, from ${backup.value}${kept}` };
   },
 };
+
+function recoverMisuse(given: Arguments): string | undefined {
+  if (given.words.length > 1) return 'Name one backup at most: book recover 2027-03-10';
+  const salvages = given.flag('salvage');
+  if (salvages && given.words.length > 0) return '--salvage reads the damaged file and takes no backup.';
+  return given.flag('try') && !salvages ? '--try goes with --salvage.' : undefined;
+}
+
+/** Makes a new book of what a damaged file still gives, beside it; only tells of it with `isTry`. */
+function salvage(path: string, isTry: boolean): Outcome {
+  const read = readSalvage(path, { today: today() });
+  if (!read.ok) return refusal(sayBookFault(read.fault, path));
+  const { kinds, knowsLost } = read.value;
+  if (kinds.length === 0) return refusal(`Nothing can be read from ${path}.`);
+  const made = isTry ? undefined : salvageBook(path, { today: today(), backups: false });
+  if (made && !made.ok) return refusal(sayBookFault(made.fault, path));
+  made?.value.close();
+  return tellSalvage({ from: path, made: made?.value.path ?? null, knowsLost, kinds });
+}
+
+interface Salvaged extends Pick<Salvage, 'knowsLost' | 'kinds'> {
+  readonly from: string;
+  readonly made: string | null;
+}
+
+function tellSalvage(json: Salvaged): Outcome {
+  const { made, knowsLost, kinds } = json;
+  const rows = kinds.map(({ kind, came, filled, altered, lost }) =>
+    [kind, came - filled, filled, altered.length, lost.length].map(String),
+  );
+  const heads = ['records', 'from the file', 'from the backup', 'altered', 'lost'];
+  const lost = knowsLost
+    ? ''
+    : '\nWhat there was cannot be read in full: more may be lost, and what was removed since the backup may be back.';
+  const end = made === null ? 'Nothing is made yet.' : `Made: ${made}`;
+  return { is: 'answer', json, table: () => `${textTable(heads, rows, [1, 2, 3, 4])}\n\n${end}${lost}` };
+}
 
 function oneBackup(command: string): (given: Arguments) => string | undefined {
   return ({ words }) => (words.length === 1 ? undefined : `Name one backup: ${command} 2027-03-10`);

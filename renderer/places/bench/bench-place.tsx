@@ -61,7 +61,7 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
       acts: actsOf(store),
       work: (
         <>
-          <BenchStrips key={opened.id} view={bench.view} acts={bench.acts} grid={stand} />
+          <BenchStrips key={opened.id} view={bench.view} acts={bench.acts} moved={bench.moved} grid={stand} />
           <OpenDialog store={store} />
         </>
       ),

@@ -56,7 +56,7 @@ function Order({ standing, context, api, asked }: OrderParts) {
         title={order.id}
         answer={money(goodsCoins)}
       />
-      <StandingLine standing={standing} />
+      <StandingLine standing={standing} context={context} />
       <FactList facts={factsOf(standing, context)} />
       <Lines standing={standing} context={context} />
       <OrderButtons standing={standing} api={api} asked={asked} />
@@ -66,7 +66,10 @@ function Order({ standing, context, api, asked }: OrderParts) {
   );
 }
 
-function StandingLine({ standing: { state, lateDays, due } }: Pick<OrderParts, 'standing'>) {
+function StandingLine({
+  standing: { state, lateDays, due },
+  context: { display },
+}: Pick<OrderParts, 'standing' | 'context'>) {
   if (lateDays > 0)
     return (
       <Standing state="stop" sign="stop">
@@ -75,21 +78,24 @@ function StandingLine({ standing: { state, lateDays, due } }: Pick<OrderParts, '
         </span>
       </Standing>
     );
-  const says = { open: `Due ${paperDay(due)}.`, 'part in': `Part in; the rest is due ${paperDay(due)}.` };
+  const says = {
+    open: `Due ${paperDay(due, display)}.`,
+    'part in': `Part in; the rest is due ${paperDay(due, display)}.`,
+  };
   if (state === 'open' || state === 'part in') return <MutedLine>{says[state]}</MutedLine>;
   return <MutedLine>{state === 'in' ? 'All of it is in.' : 'Closed: what had not come is needed again.'}</MutedLine>;
 }
 
-function factsOf({ order }: OrderStanding, { records, workshop }: BookContext) {
+function factsOf({ order }: OrderStanding, { records, workshop, display }: BookContext) {
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
   const jobs = jobsOf(order.lines).map((id) => records.job.get(id));
   const byClass = classPriceOf(records, order);
   const facts: (readonly [string, string])[] = [
     ['For', jobs.flatMap((job) => (job ? [jobName(job)] : [])).join(', ') || 'the store'],
-    ['Placed', paperDay(order.on)],
+    ['Placed', paperDay(order.on, display)],
     ['Carriage', order.carriageCoins === 0 ? 'free' : money(order.carriageCoins)],
   ];
-  if (order.closedOn !== undefined) facts.push(['Closed', paperDay(order.closedOn)]);
+  if (order.closedOn !== undefined) facts.push(['Closed', paperDay(order.closedOn, display)]);
   if (byClass !== undefined) {
     const over = ownPriceOf(records, order) - byClass;
     facts.push([
@@ -122,7 +128,7 @@ function Lines({ standing: { lines }, context: { workshop, display } }: Pick<Ord
               {line.label}{' '}
               <Muted small>
                 {sayLine(line, workshop)}
-                {cameOn === undefined ? '' : `, in on ${paperDay(cameOn)}`}
+                {cameOn === undefined ? '' : `, in on ${paperDay(cameOn, display)}`}
               </Muted>
             </>
           ),

@@ -69,7 +69,7 @@ const materialColumn: Column = {
   title: 'Material',
   unit: '',
   look: 'words',
-  width: 14.5,
+  width: 16,
   show: ({ label }) => label,
   entry: ({ label }) => label,
   closed: 'The name of a material is written in its book.',
@@ -78,7 +78,7 @@ const materialColumn: Column = {
 function neededColumn({ display }: BookContext): Column {
   const show = ({ used, unit }: PriceRow) => (used > 0 ? goodsWords(used, unit, display) : '');
   const closed = 'What is needed is worked from the sizes.';
-  return { key: 'needed', title: 'Needed', unit: '', look: 'figure', width: 5.5, show, entry: show, closed };
+  return { key: 'needed', title: 'Needed', unit: '', look: 'figure', width: 5, show, entry: show, closed };
 }
 
 function packColumn(context: BookContext): Column {
@@ -115,7 +115,7 @@ function supplierColumn(context: BookContext): Column {
     title: 'Supplier',
     unit: '',
     look: 'words',
-    width: 8,
+    width: 7.5,
     show: nameOf,
     entry: nameOf,
     options: optionsOf(recordFields.pack.supplier, records),

@@ -26,7 +26,7 @@ export function LotCard({ lot: { stock }, unit, context, api }: CardParts) {
         {goodsWords(stock.amount, unit, context.display)}, {sayLot(stock, unit, context)}
       </h3>
       <p>
-        Came in on {paperDay(came.on)}
+        Came in on {paperDay(came.on, context.display)}
         {came.order !== undefined && `, order ${came.order}`}
       </p>
       <Fields>

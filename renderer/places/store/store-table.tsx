@@ -80,7 +80,7 @@ function Apart({ row, display }: CellParts) {
   if (until === undefined) return null;
   return (
     <>
-      {goodsWords(row.now.quarantined, row.unit, display)} until {paperDay(until)}
+      {goodsWords(row.now.quarantined, row.unit, display)} until {paperDay(until, display)}
     </>
   );
 }
@@ -90,7 +90,7 @@ function BestBefore({ row, display, today }: CellParts & { readonly today: Day }
   const past = pastBest(row, today);
   return (
     <>
-      {best !== undefined && paperDay(best)}
+      {best !== undefined && paperDay(best, display)}
       {past > 1e-9 && (
         <Flag state="watch" sign="watch" after>
           {goodsWords(past, row.unit, display)} past it

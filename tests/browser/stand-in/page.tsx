@@ -91,6 +91,7 @@ mountPage({
   refuse: (sentence) => said(sentence, true),
   moveOn: () => undefined,
   help: helpState(),
+  nextMoved: () => undefined,
   nextFlag: () => said(`next flag after ${chosen?.row ?? 'none'}`, false),
   place: (route) =>
     route.place === 'bench'
@@ -102,7 +103,7 @@ mountPage({
             { label: 'Make a quote', run: () => undefined },
             { label: 'Take a size', main: true, run: acts.takeSize },
           ],
-          work: <BenchStrips view={bench.view} acts={acts} grid={stood} />,
+          work: <BenchStrips view={bench.view} acts={acts} moved={signal(new Map())} grid={stood} />,
           sidePanel: <WorkingPanel view={drawnPanel} acts={panelActs} />,
           find: {
             label: 'Find a line, a tank or a place',

@@ -263,6 +263,7 @@ const footRows: readonly FootRow[] = [
 }));
 
 const sums: Readonly<Record<FootId, readonly string[]>> = {
+  mass: [],
   hours: ['9.25', '12.25', '15.50'],
   cost: ['796.44', '1,312.89', '1,841.16'],
   net: ['1,159.90', '1,930.72', '2,724.73'],

@@ -7,8 +7,9 @@ import { newestVersion } from '#electron/book/migrate.ts';
 import { migrations } from '#electron/book/migrations/all.ts';
 import type { Migration } from '#electron/book/migrations/migration.ts';
 import type { Book } from '#electron/book/book.ts';
+import { newestSchema } from '#electron/book/newest-schema.ts';
 import { openBook } from '#electron/book/open-book.ts';
-import { freshSchema, readSchema } from '#electron/book/schema.ts';
+import { digestOf, freshSchema, readSchema } from '#electron/book/schema.ts';
 import { sayOpeningNotes } from '#electron/service/say-opening-note.ts';
 import { verifyIssued } from '#electron/book/issued.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
@@ -68,6 +69,10 @@ function inOrder(lines: readonly Line[]): ReadonlyMap<string, readonly string[]>
 describe('books of earlier programs', () => {
   test('there is one of each version', () => {
     expect(versions.toSorted()).toEqual(migrations.map(({ version }) => `v${version}.loamwright`).toSorted());
+  });
+
+  test('a new book has the schema by which books of the newest version are known', () => {
+    expect(digestOf(freshSchema(migrations, migrations.length))).toBe(newestSchema);
   });
 
   test.each(versions)('%s opens, is sound, and is made up as a new book is', (name) => {

@@ -14,7 +14,7 @@ describe('sayBookFault', () => {
     [{ kind: 'locked' }, 'Another program is writing in Shop.loamwright; try again when it is done.'],
     [
       { kind: 'read-only', what: 'folder' },
-      'The folder of Shop.loamwright may only be read, and a book is written in too.',
+      'The folder of Shop.loamwright may only be read, so Shop.loamwright cannot be written.',
     ],
     [
       { kind: 'damaged', damage: { what: 'records', records: [{ kind: 'tank', id: 'T07', issues: [] }] } },
@@ -28,7 +28,7 @@ describe('sayBookFault', () => {
 describe('sayEditFault', () => {
   test.each([
     [{ kind: 'no-room' }, 'There is no room left on the disk for the book.'],
-    [{ kind: 'read-only', what: 'file' }, 'The book may only be read, and a book is written in too.'],
+    [{ kind: 'read-only', what: 'file' }, 'The book may only be read.'],
     [
       { kind: 'changed-elsewhere', records: 'abcdefg'.split('').map((id) => ({ kind: 'localValue', id }) as const) },
       'Changed in another window meanwhile: local value a, local value b, local value c, local value d, local value e and 2 more.',

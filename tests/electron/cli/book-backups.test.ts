@@ -83,8 +83,10 @@ describe('a book that opens', () => {
     const file = await shop('table');
     const lines = (await lw('book', 'backups', '--book', file)).out.split('\n');
     expect([lines[0]?.trimEnd(), lines[2]]).toEqual([
-      expect.stringMatching(/^day\s+size\s+file$/),
-      expect.stringMatching(new RegExp(`^${today()} +\\d+ kB  .*Shop backups/Shop ${today()}\\.loamwright$`)),
+      expect.stringMatching(/^day\s+size\s+jobs\s+tanks\s+materials\s+file$/),
+      expect.stringMatching(
+        new RegExp(`^${today()} +\\d+ kB +1 +12 +48  .*Shop backups/Shop ${today()}\\.loamwright$`),
+      ),
     ]);
   });
 });

@@ -9,6 +9,8 @@ describe('pageAct', () => {
     ['F1', {}, 'help'],
     ['F6', {}, 'next part'],
     ['F6', { shiftKey: true }, 'part before'],
+    ['F7', { inField: true }, 'next moved'],
+    ['F7', { shiftKey: true }, 'moved before'],
     ['F8', { inField: true }, 'next flag'],
     ['F8', { shiftKey: true }, 'flag before'],
     ['z', { ctrlKey: true }, 'undo'],

@@ -2,7 +2,6 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { FootId } from '#renderer/bench/view-model.ts';
 import type { Loud } from '#renderer/store/column-scan.ts';
 import { footBox, footRows } from '#renderer/store/foot-boxes.ts';
-import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 import { benchAtHand } from './book-at-hand.ts';
@@ -33,8 +32,9 @@ function footOfT07(counts: readonly (readonly [Loud, number])[] = [], { worked, 
 
 describe('the foot of a strip', () => {
   test('has its rows with their units', () => {
-    expect(footRows(plainDisplay).map(({ id, label, unit }) => [id, label, unit])).toEqual([
+    expect(footRows(atRest.shown.faces()).map(({ id, label, unit }) => [id, label, unit])).toEqual([
       ['hours', 'Hours', 'h'],
+      ['mass', 'Weight, filled', 'kg'],
       ['cost', 'Cost', 'cr'],
       ['net', 'Price before tax', 'cr'],
       ['tax', 'Tax', 'cr'],

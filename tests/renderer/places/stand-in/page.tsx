@@ -54,6 +54,7 @@ mountPage({
   lineActs: { undo: book.undo, redo: book.redo },
   keys: [['F1', 'help']],
   help: helpState(),
+  nextMoved: () => undefined,
   nextFlag: () => undefined,
   refuse: book.refuse,
   moveOn: () => undefined,

@@ -95,6 +95,7 @@ mountPage({
   lineActs: { undo, redo: () => undefined },
   keys: [['F1', 'help']],
   help: helpState(),
+  nextMoved: () => undefined,
   nextFlag: () => undefined,
   refuse: () => undefined,
   moveOn: () => undefined,
