@@ -1,3 +1,4 @@
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
@@ -121,7 +122,10 @@ function columnsOf({ context, goods, choose }: CellParts): readonly Column<Shown
       cell: ({ row, placed }) => (placed ? showCoins(placed.priceCoins, workshop) : row.written.price),
     },
     { head: 'change', figure: true, cell: ({ placed }) => sayChange(placed) },
-    { head: 'from', cell: ({ row, placed }) => placed?.from ?? row.written.from },
+    {
+      head: 'from',
+      cell: ({ row, placed }) => (placed ? writeDay(placed.from, workshop.dateOrder) : row.written.from),
+    },
     { head: 'is our', cell: (shown) => <IsOur shown={shown} goods={goods} choose={choose} /> },
     { head: 'act', cell: (shown) => <RowAct shown={shown} choose={choose} /> },
   ];
