@@ -1,8 +1,11 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import type { Signal } from '@preact/signals';
 import type { BookContext } from '#renderer/books/book-api.ts';
+import { goTo } from '#renderer/frame/go-to.ts';
+import { goToBook } from '#renderer/frame/go-to-goods.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
+import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { FactList } from '#renderer/kit/fact-list.tsx';
 import { Link } from '#renderer/kit/link.tsx';
@@ -58,7 +61,7 @@ function Order({ standing, context, api, asked }: OrderParts) {
       />
       <StandingLine standing={standing} context={context} />
       <FactList facts={factsOf(standing, context)} />
-      <Lines standing={standing} context={context} />
+      <Lines standing={standing} context={context} asked={asked} />
       <OrderButtons standing={standing} api={api} asked={asked} />
       {order.note !== '' && <Hint>{order.note}</Hint>}
       <CautionList cautions={orderedCautions(records, [order])} />
@@ -111,21 +114,23 @@ function sayOver(coins: number, money: (coins: number) => string): string {
   return coins > 0 ? `${money(coins)} over` : `${money(-coins)} less`;
 }
 
-function Lines({ standing: { lines }, context: { workshop, display } }: Pick<OrderParts, 'standing' | 'context'>) {
+function Lines({ standing, context, asked }: Omit<OrderParts, 'api'>) {
+  const { workshop, display, records } = context;
   const money = (coins: number) => showCoins(coins, workshop);
   const count = (packs: number) => writeNumber(packs, Number.isInteger(packs) ? 0 : 2, display);
   return (
     <Table
       label="Lines of the order"
-      rows={lines}
+      rows={standing.lines}
       keyOf={({ line }) => line.n}
+      menu={({ line }) => lineMenu(line, { standing, asked, records })}
       columns={[
         {
           head: 'Line',
           names: true,
           cell: ({ line, cameOn }) => (
             <>
-              {line.label}{' '}
+              <Link href={writeRoute('store', line.of)}>{line.label}</Link>{' '}
               <Muted small>
                 {sayLine(line, workshop)}
                 {cameOn === undefined ? '' : `, in on ${paperDay(cameOn, display)}`}
@@ -139,6 +144,26 @@ function Lines({ standing: { lines }, context: { workshop, display } }: Pick<Ord
       ]}
     />
   );
+}
+
+interface LineMenuParts extends Pick<OrderParts, 'standing' | 'asked'> {
+  readonly records: BookContext['records'];
+}
+
+/** What can be done with a line: taken in with its order, its goods, the jobs that it is for. */
+function lineMenu(line: LineStanding['line'], { standing, asked, records }: LineMenuParts): EntryMenu {
+  const { id } = standing.order;
+  return {
+    label: line.label,
+    acts: [
+      ...(isOpenOrder(standing)
+        ? [{ says: `${actNames.receive} …`, run: () => (asked.value = { is: 'receive', order: id }) }, 'line' as const]
+        : []),
+      goTo('Its lots in the Store', 'store', line.of),
+      ...goToBook(line.of, records),
+      ...jobsOf([line]).map((job) => goTo(`Job ${job}`, 'jobs', job)),
+    ],
+  };
 }
 
 interface PaidParts {
