@@ -4,13 +4,13 @@ import type { JobSwitchView, PageView } from '#renderer/frame/page-view.ts';
 import { readRoute, routeWithJob, writeRoute } from '#renderer/frame/place-route.ts';
 import { AskedHouse } from '#renderer/books/asked-house.tsx';
 import { droppedFiles } from '#renderer/files/dropped-file.tsx';
-import { actNames } from '#shared-calc/words/act-names.ts';
 import { helpState } from '#renderer/help/help-state.ts';
 import { jobApi, jobAtHand } from '#renderer/store/job-api.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { keepPageSize } from './print/page-size.ts';
+import { openListState, type ListState } from './places/price-lists/list-state.ts';
 import { openPlaces } from './places/all-places.tsx';
 
 const keys: PageView['keys'] = [
@@ -22,10 +22,11 @@ const keys: PageView['keys'] = [
 
 /** The page over an open book: every view, created once, the status line, and requests from the desktop menu. */
 export function pageOf(store: PageStore): PageView {
-  const places = openPlaces(store);
+  const lists = openListState(store.book);
+  const places = openPlaces(store, lists);
   keepPageSize(document, store.book.records);
   const help = helpState();
-  const dropped = droppedFiles({ api: store.book, takeList: takeDroppedList(store) });
+  const dropped = droppedFiles({ api: store.book, takeList: (file) => takeDroppedList(lists, file) });
   const nextFlag = (back: boolean) => goToFlag(store, back);
   store.book.onAsk((ask) => {
     if (ask.is === 'go') location.hash = writeRoute(ask.place);
@@ -61,12 +62,10 @@ export function pageOf(store: PageStore): PageView {
   };
 }
 
-/** A dropped list goes where lists are imported, with what to do there. */
-function takeDroppedList({ book }: PageStore): (file: File) => void {
-  return ({ name }) => {
-    location.hash = writeRoute('material-book');
-    book.say(`${name}: choose ${actNames.importPrices} or ${actNames.importList} here, and this file.`);
-  };
+/** A dropped list is read where price lists are matched. */
+function takeDroppedList({ takeFile }: ListState, file: File): void {
+  location.hash = writeRoute('price-lists');
+  takeFile(file);
 }
 
 function jobSwitch(store: PageStore): JobSwitchView {

@@ -1,7 +1,9 @@
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { nounOf } from '#shared-calc/fields/uses.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { seedUseOf } from '#shared-calc/prepare/culture-demands.ts';
-import { boardCautions, boardWarnings, sayLateCultures } from '#shared-calc/prepare/say-cultures.ts';
+import { boardCautions, boardWarnings, sayLateCultures, type LateTerms } from '#shared-calc/prepare/say-cultures.ts';
 import type { StandingTub } from '#shared-calc/prepare/standing-tub.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
@@ -46,46 +48,57 @@ export function boardJson(board: CultureBoard, coinDecimals: number): Record<str
 }
 
 /** The culture board as people read it. */
-export function boardTable(board: CultureBoard, coins: (amount: number) => string): string {
+export function boardTable(board: CultureBoard, terms: LateTerms): string {
   return [
-    ...wantedRows(board),
-    ...standingRows(board),
-    ...startRows(board),
-    ...flyRows(board),
-    ...sayLateCultures(board, coins),
+    ...wantedRows(board, terms.display),
+    ...standingRows(board, terms.display),
+    ...startRows(board, terms.display),
+    ...flyRows(board, terms.display),
+    ...sayLateCultures(board, terms),
     ...underFigures(boardWarnings(board), boardCautions(board)),
   ].join('\n');
 }
 
-function wantedRows({ kind, demands, flyStarts }: CultureBoard): readonly string[] {
+function wantedRows({ kind, demands, flyStarts }: CultureBoard, { dateOrder }: SaidDays): readonly string[] {
   if (demands.length === 0) {
     return flyStarts === 0 ? [`No build asks for ${kind.label}, and no flies are wanted.`] : [];
   }
-  const rows = demands.map(({ date, animals }) => [date, String(animals)]);
+  const rows = demands.map(({ date, animals }) => [writeDay(date, dateOrder), String(animals)]);
   return [textTable(['build', `${kind.label} (${nounOf(seedUseOf(kind))})`], rows, [1]), ''];
 }
 
-function standingRows({ standing }: CultureBoard): readonly string[] {
+function standingRows({ standing }: CultureBoard, { dateOrder }: SaidDays): readonly string[] {
   if (standing.length === 0) return [];
   const shown = (animals: number | undefined) => (animals === undefined ? 'not known' : String(Math.floor(animals)));
-  const rows = standing.map(({ tub, startedOn, animals, mayTake }) => [tub, startedOn, shown(animals), shown(mayTake)]);
+  const rows = standing.map(({ tub, startedOn, animals, mayTake }) => [
+    tub,
+    writeDay(startedOn, dateOrder),
+    shown(animals),
+    shown(mayTake),
+  ]);
   return [textTable(['tub', 'started', 'animals', 'may give'], rows, [2, 3]), ''];
 }
 
-function startRows({ demands, tubs, spare, startBy = '', founders, starts, fewer }: CultureBoard): readonly string[] {
+function startRows(
+  { demands, tubs, spare, startBy, founders, starts, fewer }: CultureBoard,
+  { dateOrder }: SaidDays,
+): readonly string[] {
   if (demands.length === 0) return [];
-  const by = tubs > 0 ? `, start by ${startBy}, ${founders} animals to a tub` : '';
-  const rows = starts.map((start, at) => [`tub ${at + 1}`, start]);
+  const first = startBy === undefined ? '' : writeDay(startBy, dateOrder);
+  const by = tubs > 0 ? `, start by ${first}, ${founders} animals to a tub` : '';
+  const rows = starts.map((start, at) => [`tub ${at + 1}`, writeDay(start, dateOrder)]);
   return [
     `tubs ${tubs}, spare ${spare}${by}`,
     ...(rows.length > 0 ? [textTable(['', 'start by'], rows)] : []),
-    ...(fewer ? [`or ${fewer.tubs}, all started by ${fewer.startBy}`] : []),
+    ...(fewer ? [`or ${fewer.tubs}, all started by ${writeDay(fewer.startBy, dateOrder)}`] : []),
   ];
 }
 
-function flyRows({ flyStarts, flyTubs, flyFirst }: CultureBoard): readonly string[] {
+function flyRows({ flyStarts, flyTubs, flyFirst }: CultureBoard, { dateOrder }: SaidDays): readonly string[] {
   return [
-    ...(flyFirst ? [`flies: ${flyFirst.tubs} tubs set up on ${flyFirst.on} for the first week`] : []),
+    ...(flyFirst
+      ? [`flies: ${flyFirst.tubs} tubs set up on ${writeDay(flyFirst.on, dateOrder)} for the first week`]
+      : []),
     ...(flyStarts > 0 ? [`flies: ${flyStarts} tubs set up a week, ${flyTubs} on the shelf`] : []),
   ];
 }

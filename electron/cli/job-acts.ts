@@ -1,3 +1,5 @@
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
@@ -57,7 +59,7 @@ function answer(derived: Derived, { job: id, notices = [] }: JobAct, moved: read
   return {
     is: 'answer',
     json: { ...jobJson(summary), ...(moved.length > 0 && { against }) },
-    table: () => jobTable([summary]),
+    table: () => jobTable([summary], derived.display),
     notices: [...notices, ...sayAgainst(against)],
   };
 }
@@ -69,11 +71,11 @@ export interface ListedJob extends JobSummary {
 
 /** Every job of the book, with the day of what is next. */
 export function listedJobs(derived: Derived): readonly ListedJob[] {
-  const { records } = derived;
+  const { records, display } = derived;
   const first = firstOfJobs(dueOf(derived));
   return [...records.job.values()].map((job) => {
     const item = first.get(job.id);
-    const by = item && job.state !== 'closed' ? `, by ${item.day}` : '';
+    const by = item && job.state !== 'closed' ? `, by ${writeDay(item.day, display.dateOrder)}` : '';
     return { ...jobSummary(records, job), next: `${sayNext(job, item)}${by}` };
   });
 }
@@ -84,13 +86,13 @@ export function jobJson({ handover, ...summary }: ListedJob): Record<string, unk
   return { job, title, state, sizes, handover: handover ?? null, next };
 }
 
-export function jobTable(jobs: readonly ListedJob[]): string {
-  const rows = jobs.map(({ job, title, state, sizes, handover = '', next }) => [
+export function jobTable(jobs: readonly ListedJob[], { dateOrder }: SaidDays): string {
+  const rows = jobs.map(({ job, title, state, sizes, handover, next }) => [
     job,
     title,
     state,
     sizes.join(' '),
-    handover,
+    handover === undefined ? '' : writeDay(handover, dateOrder),
     next,
   ]);
   return textTable(['job', 'title', 'state', 'sizes', 'handover', 'next'], rows);

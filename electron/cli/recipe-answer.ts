@@ -1,12 +1,14 @@
 import {
   figuresBetween,
   recipeDiff,
+  tankDiff,
   type Figure,
   type LineDifference,
   type RecipeSide,
 } from '#shared-calc/derive/recipe-diff.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { limitedTanks } from '#shared-calc/recipe/limited-tanks.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
 import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
@@ -74,10 +76,20 @@ function figuresOf({ left, right, tanks }: Compared): Figures {
   };
 }
 
-/** What differs, line by line, as a table. */
+/** The tanks asked for, or those that either recipe has something for alone. */
+function tanksOf({ left, right, tanks }: Compared): readonly string[] {
+  if (tanks.length > 0) return tanks;
+  return [...new Set([left, right].flatMap(({ records, recipe }) => limitedTanks(records, recipe)))].toSorted();
+}
+
+/** What differs, line by line, as a table. What differs on a tank alone, or otherwise there, follows. */
 export function diffTable(compared: Compared, { display }: Pick<Derived, 'display'>): string {
-  const lines = recipeDiff(compared.left, compared.right);
-  if (lines.length === 0) return 'No line differs.';
+  const { left: one, right: other } = compared;
+  const limited = tanksOf(compared).map((tank) => ({ on: `, on ${tank}`, lines: tankDiff(one, other, tank) }));
+  const rows = [{ on: '', lines: recipeDiff(one, other) }, ...limited].flatMap(({ on, lines }) =>
+    lines.map((each) => ({ ...each, on })),
+  );
+  if (rows.length === 0) return 'No line differs.';
   const pairs = compared.tanks.map((tank) => figuresBetween(compared.left, compared.right, tank));
   const shown = ({ line, left, right }: LineDifference) =>
     pairs.map((figures) => {
@@ -88,11 +100,11 @@ export function diffTable(compared: Compared, { display }: Pick<Derived, 'displa
     });
   return textTable(
     ['line', 'change', compared.left.recipe, compared.right.recipe, ...compared.tanks],
-    lines.map((each) => {
+    rows.map((each) => {
       const of = each.right ?? each.left;
       const [from, to] = [textOf(each.left) ?? '-', textOf(each.right) ?? '-'];
       const told = from === to && each.change === 'changed' ? ` (${each.keys.join(', ')})` : '';
-      return [of ? lineLabel(of) : each.line, each.change, from, `${to}${told}`, ...shown(each)];
+      return [`${of ? lineLabel(of) : each.line}${each.on}`, each.change, from, `${to}${told}`, ...shown(each)];
     }),
   );
 }

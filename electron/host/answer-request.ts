@@ -25,7 +25,7 @@ import type { Sessions } from './sessions.ts';
 export interface Served {
   /** The folder of the built page. */
   readonly page: string;
-  readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
+  readonly answer: (channel: Channel, input: unknown) => Promise<Result<unknown, Refusal>>;
   readonly files: BookFiles;
   /** The state of the book, for a page that has just connected. */
   readonly now: () => News;
@@ -122,7 +122,7 @@ async function answerCall(standing: Standing, request: IncomingMessage, response
   if (!isChannel(channel)) return say(response, 404, 'There is no such channel.');
   const body = await readBody(request);
   if (!body.ok) return sayAndClose(response, body.fault);
-  answerJson(response, standing.call(channel, body.value));
+  answerJson(response, await standing.answer(channel, body.value));
 }
 
 function answerJson(response: ServerResponse, answer: unknown): void {

@@ -18,7 +18,8 @@ const largestForm = 1024;
 export async function readBody(request: IncomingMessage): Promise<Result<unknown, BodyFault>> {
   if (typeOf(request) !== 'application/json') return failed({ status: 415, says: 'A call is JSON.' });
   const body = await readBytes(request, largestBody);
-  return body.ok ? parseBody(body.value) : body;
+  if (!body.ok) return body;
+  return isDeep(body.value) ? tooDeep : parseBody(body.value);
 }
 
 /** Reads a form of a page. */
@@ -46,7 +47,28 @@ async function readBytes(request: IncomingMessage, most: number): Promise<Result
   return ok(Buffer.concat(parts));
 }
 
+const tooDeep: Result<never, BodyFault> = failed({ status: 400, says: 'This lies too deep in itself for an edit.' });
 const tooLarge: Result<never, BodyFault> = failed({ status: 413, says: 'This is too much for one edit.' });
+
+/** More than any call, and little enough for the parser, which takes seconds for millions. */
+const deepest = 64;
+const [quote, backslash] = [0x22, 0x5c];
+
+/** Whether lists or records lie deeper in one another; looks at the bytes alone. */
+function isDeep(body: Buffer): boolean {
+  let depth = 0;
+  let inText = false;
+  for (let at = 0; at < body.length; at += 1) {
+    const byte = body[at];
+    if (byte === quote) inText = !inText;
+    else if (inText) at += byte === backslash ? 1 : 0;
+    // [ and {, ] and }
+    else if (byte === 0x5b || byte === 0x7b) depth += 1;
+    else if (byte === 0x5d || byte === 0x7d) depth -= 1;
+    if (depth > deepest) return true;
+  }
+  return false;
+}
 
 function parseBody(body: Buffer): Result<unknown, BodyFault> {
   try {

@@ -54,8 +54,8 @@ export async function serveBook(options: ServeOptions): Promise<Result<ServedBoo
   });
 }
 
-function servedBy({ call, files, now }: Service, { page, log, onOldKey = () => undefined }: ServeOptions): Served {
-  return { page, call, files, now, onOldKey, log };
+function servedBy({ answer, files, now }: Service, { page, log, onOldKey = () => undefined }: ServeOptions): Served {
+  return { page, answer, files, now, onOldKey, log };
 }
 
 /** The requested port; otherwise the port of a run that was killed, if it is free; otherwise any. */

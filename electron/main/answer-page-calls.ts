@@ -8,15 +8,15 @@ import type { Result } from '#shared-calc/result.ts';
 
 import { isTrustedSender } from './trusted-url.ts';
 
-type Call = (channel: Channel, input: unknown) => Result<unknown, Refusal>;
+type Answer = (channel: Channel, input: unknown) => Promise<Result<unknown, Refusal>>;
 
 const notFromPage: Result<never, Refusal> = failed({ says: 'Only the page may call here.', readAgain: false });
 
 /** Answers every channel, but only for the page: each call's sender is checked. */
-export function answerPageCalls(ipc: Pick<IpcMain, 'handle'>, call: Call): void {
+export function answerPageCalls(ipc: Pick<IpcMain, 'handle'>, answer: Answer): void {
   for (const channel of channelNames) {
     ipc.handle(channel, (event, input: unknown) =>
-      isTrustedSender(event.senderFrame) ? call(channel, input) : notFromPage,
+      isTrustedSender(event.senderFrame) ? answer(channel, input) : notFromPage,
     );
   }
 }

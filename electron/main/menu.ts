@@ -21,15 +21,23 @@ export interface MenuActs {
   readonly tell: (news: News) => void;
 }
 
+/** What the menu says of the book. */
+export interface MenuState {
+  readonly recent: readonly string[];
+  /** What *Undo* would take back and *Redo* do again; absent if there is nothing. */
+  readonly undo?: string | undefined;
+  readonly redo?: string | undefined;
+}
+
 type Items = MenuItemConstructorOptions[];
 
 /** The desktop's menu in the program's own words. */
-export function menuOf(acts: MenuActs, recent: readonly string[], platform: string): Items {
+export function menuOf(acts: MenuActs, state: MenuState, platform: string): Items {
   const own: Items = platform === 'darwin' ? [{ role: 'appMenu' }] : [];
   return [
     ...own,
-    { label: '&File', submenu: fileItems(acts, recent, platform) },
-    { label: '&Edit', submenu: editItems(acts) },
+    { label: '&File', submenu: fileItems(acts, state.recent, platform) },
+    { label: '&Edit', submenu: editItems(acts, state) },
     { label: '&Places', submenu: placeItems(acts) },
     { label: '&View', submenu: viewItems },
     { label: '&Help', submenu: helpItems(acts) },
@@ -66,16 +74,18 @@ function fileItems(acts: MenuActs, recent: readonly string[], platform: string):
 }
 
 /** The page handles these keys itself; the menu only displays them. */
-function editItems({ tell }: MenuActs): Items {
+function editItems({ tell }: MenuActs, { undo, redo }: MenuState): Items {
   return [
     {
-      label: actNames.undo,
+      label: stepLabel(actNames.undo, undo),
+      enabled: undo !== undefined,
       accelerator: 'CmdOrCtrl+Z',
       registerAccelerator: false,
       click: () => tell({ is: 'do', act: 'undo' }),
     },
     {
-      label: actNames.redo,
+      label: stepLabel(actNames.redo, redo),
+      enabled: redo !== undefined,
       accelerator: 'CmdOrCtrl+Shift+Z',
       registerAccelerator: false,
       click: () => tell({ is: 'do', act: 'redo' }),
@@ -93,6 +103,11 @@ function editItems({ tell }: MenuActs): Items {
     },
     { label: actNames.nextFlag, click: () => tell({ is: 'do', act: 'next flag' }) },
   ];
+}
+
+/** `Undo: litter depth T03`; a menu takes a single `&` for the mark of a key. */
+function stepLabel(act: string, does: string | undefined): string {
+  return does === undefined ? act : `${act}: ${does.replaceAll('&', '&&')}`;
 }
 
 function placeItems({ tell }: MenuActs): Items {

@@ -1,6 +1,7 @@
 import { dialog, Menu, type BrowserWindow, type IpcMain } from 'electron';
 import { z } from 'zod';
 import type { Service } from '#electron/service/open-service.ts';
+import { readAnswer } from '#shared-calc/contract/read-answer.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 import { chooseBook, makeBook, openChosen, restoreChosen, saveCopyAs, type FileMenu } from './file-menu.ts';
 import { beginnings } from '#shared-calc/contract/beginnings.ts';
@@ -13,10 +14,12 @@ export function fileMenuOf(service: Service, window: BrowserWindow): FileMenu {
   return { dialog, window, call: service.call, files: service.files };
 }
 
-/** Sets the menu, and updates it after each act that may have opened another book. */
+/** Sets the menu, with what *Undo* takes back and the books to open again. */
 export function putMenu(service: Service, window: BrowserWindow): void {
-  const paths = service.files.recent().slice(1);
-  Menu.setApplicationMenu(Menu.buildFromTemplate(menuOf(actsOf(service, window), paths, process.platform)));
+  const recent = service.files.recent().slice(1);
+  const info = readAnswer('book.info', service.call('book.info', {}));
+  const state = { recent, ...(info.ok && { undo: info.value.undo, redo: info.value.redo }) };
+  Menu.setApplicationMenu(Menu.buildFromTemplate(menuOf(actsOf(service, window), state, process.platform)));
 }
 
 /** What the page asks of the shell about files; the user chooses where, in the system's dialog. */

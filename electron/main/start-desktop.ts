@@ -14,6 +14,8 @@ import { holdToPage, refusePermissions, pagePreferences } from './window-walls.t
 import { openFaultLog } from '#electron/host/fault-log.ts';
 import { today } from '#electron/service/today.ts';
 import { placeWindow, readWindowState, writeWindowState } from './window-state.ts';
+import { watchPage } from './watch-page.ts';
+import { windowTitle } from './window-title.ts';
 import { pageAddress } from './trusted-url.ts';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { fileURLToPath } from 'node:url';
@@ -30,11 +32,20 @@ export async function startDesktop(): Promise<void> {
   app.on('window-all-closed', () => app.quit());
   const requested = waitForFiles();
   await app.whenReady();
-  const windows: BrowserWindow[] = [];
-  const service = openRequestedBook(requested.first(), (news) => tellPages(windows, news));
+  const heard: Heard = { windows: [], after: () => undefined };
+  const service = openRequestedBook(requested.first(), (news) => {
+    tellPages(heard.windows, news);
+    heard.after();
+  });
   if (!service) return app.quit();
   app.on('will-quit', service.close);
-  await showPage(service, windows, requested);
+  await showPage(service, heard, requested);
+}
+
+/** Who hears what is written: the pages, then the window's menu and title. */
+interface Heard {
+  readonly windows: BrowserWindow[];
+  after: () => void;
 }
 
 interface AskedFiles {
@@ -63,20 +74,45 @@ function waitForFiles(): AskedFiles {
   };
 }
 
-async function showPage(service: Service, windows: BrowserWindow[], asked: AskedFiles): Promise<void> {
+async function showPage(service: Service, heard: Heard, asked: AskedFiles): Promise<void> {
   refusePermissions(session.defaultSession);
   refuseDownloads(session.defaultSession);
   servePage(protocol, pageFolder);
-  answerPageCalls(ipcMain, service.call);
+  answerPageCalls(ipcMain, service.answer);
   const window = await openWindow(preloadFile, userFiles().window);
-  windows.push(window);
-  putMenu(service, window);
+  heard.windows.push(window);
+  followBook(service, window, heard);
   answerFileCalls(ipcMain, service, window);
   asked.next((path) => {
     if (window.isMinimized()) window.restore();
     window.focus();
     if (path !== undefined) void openChosen(fileMenuOf(service, window), path);
   });
+}
+
+/** Several edits in a row change the menu once, ms. */
+const menuWaitMs = 150;
+
+/** Keeps menu and title to the open book, and watches the page. */
+function followBook(service: Service, window: BrowserWindow, heard: Heard): void {
+  const name = () => window.setTitle(windowTitle(window.webContents.getTitle(), service.files.name()));
+  window.on('page-title-updated', (event) => {
+    event.preventDefault();
+    name();
+  });
+  const put = () => {
+    waiting = undefined;
+    if (window.isDestroyed()) return;
+    putMenu(service, window);
+    name();
+  };
+  let waiting: NodeJS.Timeout | undefined;
+  heard.after = () => {
+    waiting ??= setTimeout(put, menuWaitMs).unref();
+  };
+  put();
+  const log = openFaultLog(userFiles().log, () => new Date().toISOString());
+  watchPage({ window, dialog, log, quit: () => app.quit() });
 }
 
 function tellPages(windows: readonly BrowserWindow[], news: News): void {

@@ -11,10 +11,13 @@ import { issueQuote } from './issue-quote.ts';
 import { readBook, readSince } from './read-acts.ts';
 import { openSalvage, putBackupInPlace, putFileAside, readRecovery } from './recovery-acts.ts';
 import { previewBackup, restoreBackup, tellBackups } from './restore-acts.ts';
+import type { Work } from './work.ts';
 import { applyChange, stepBack, stepForward } from './write-acts.ts';
 
+type Answer<C extends Channel> = Result<Output<C>, Refusal>;
+
 /** One handler a channel; a channel without one does not compile. */
-export type Handlers = { readonly [C in Channel]: (input: Input<C>) => Result<Output<C>, Refusal> };
+export type Handlers = { readonly [C in Channel]: (input: Input<C>) => Answer<C> | Work<Answer<C>> };
 
 export function handlersOf(session: Session): Handlers {
   return {

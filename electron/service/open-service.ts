@@ -9,7 +9,7 @@ import type { News } from '#shared-calc/contract/news.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-import { answerCall, stackOf } from './answer-call.ts';
+import { answerCall, answerMeanwhile, stackOf } from './answer-call.ts';
 import type { Log } from './answer-call.ts';
 import { bookFiles, type BookFiles } from './book-files.ts';
 import { openSession } from './session.ts';
@@ -31,6 +31,8 @@ export interface ServiceOptions extends SessionOptions {
 
 export interface Service {
   readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
+  /** The same for a page: while long work is done, other calls are answered. */
+  readonly answer: (channel: Channel, input: unknown) => Promise<Result<unknown, Refusal>>;
   readonly files: BookFiles;
   /** Why no book is open, if none is. */
   readonly fault: () => string | undefined;
@@ -56,6 +58,8 @@ export function openService(options: ServiceOptions): Result<Service, string> {
   const timer = setInterval(look, lookEveryMs).unref();
   return ok({
     call: (channel, input) => refuseWithoutBook(session, channel) ?? answerCall(handlers, channel, input, options.log),
+    answer: async (channel, input) =>
+      refuseWithoutBook(session, channel) ?? answerMeanwhile(handlers, channel, input, options.log),
     files: bookFiles(session),
     fault: () => {
       const unopened = session.unopened();

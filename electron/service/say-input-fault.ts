@@ -1,4 +1,5 @@
 import { capital } from '#shared-calc/rule/capital.ts';
+import { most, type Excess } from '#shared-calc/contract/find-excess.ts';
 import type { z } from 'zod';
 
 type Issue = z.core.$ZodIssue;
@@ -11,6 +12,16 @@ export function sayInputFault({ issues }: z.ZodError, data: unknown): string {
   const said = first.map((issue) => `${placeOf(issue.path, data)} ${sayIssue(issue, valueAt(data, issue.path))}`);
   if (first.every(isTooLong)) return `${capital(said.join('; '))}. Shorten it; nothing was written.`;
   return `This cannot be taken as it stands: ${said.join('; ')}. Nothing was done.`;
+}
+
+/** What is too large in the input of a channel. */
+export function sayExcess({ of, found }: Excess): string {
+  const says: Readonly<Record<Excess['of'], string>> = {
+    entries: `a list has ${figure(found)} entries; ${figure(most.entries)} is the most`,
+    letters: `a text has ${figure(found)} letters; ${figure(most.letters)} is the most`,
+    depth: `lists lie deeper than ${figure(most.depth)} in one another`,
+  };
+  return `This is too much for one edit: ${says[of]}. Nothing was done.`;
 }
 
 function isTooLong(issue: Issue): boolean {
@@ -28,7 +39,7 @@ function sayIssue(issue: Issue, given: unknown): string {
     case 'invalid_value':
       return `is none of ${issue.values.map(String).join(', ')}`;
     case 'unrecognized_keys':
-      return `has no field called ${issue.keys.join(', ')}`;
+      return `has no field called ${issue.keys.slice(0, tellAtMost).join(', ')}`;
     default:
       return 'is not written as it should be';
   }

@@ -116,6 +116,13 @@ function gridActs(
       // The names are the first column.
       if (moved) acts.moveSize(moved.key, moved.to - 1);
     },
+    heads: {
+      move: (column, by) => {
+        const at = model().columns.findIndex(({ key }) => key === column);
+        const to = at - 1 + by;
+        if (at > 0 && to >= 0 && to < model().columns.length - 1) acts.moveSize(column, to);
+      },
+    },
     columnMenu: (column) => sizeMenu(model().view, acts, column),
     openRow: (key, all) => {
       const row = model().rowOf(key);

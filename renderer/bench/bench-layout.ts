@@ -19,7 +19,6 @@ export function benchLayout(state: HeadState): GridLayout {
     headHeight: () => metrics().head + metrics().plank,
     rowHeight: (row) => rowHeight(row, metrics()),
     isNarrow: () => metrics().narrow,
-    headFocus: true,
     looks: {
       'section-head': css['sectionHead'],
       open: css['open'],
@@ -38,13 +37,9 @@ function headOf(state: HeadState, strip: string | undefined): ColDef<GridRow> {
   };
 }
 
-/** Keys within a card belong to its fields; Tab on the head itself moves into the card. */
-function belongsToCard(event: KeyboardEvent): boolean {
-  if (!(event.target instanceof Element)) return false;
-  return (
-    event.target.closest('[data-card]') !== null ||
-    (event.key === 'Tab' && !event.shiftKey && event.target.querySelector('[data-card]') !== null)
-  );
+/** Keys within a card belong to its fields. */
+function belongsToCard({ target }: KeyboardEvent): boolean {
+  return target instanceof Element && target.closest('[data-card]') !== null;
 }
 
 interface HeadParams extends IHeaderParams {
@@ -57,7 +52,9 @@ interface HeadParams extends IHeaderParams {
 class HeadCell implements IHeaderComp {
   private readonly root = document.createElement('div');
 
-  init({ state, strip }: HeadParams): void {
+  init(params: HeadParams): void {
+    const { state, strip } = params;
+    nameHead(params);
     this.root.className = `${cardLook['head']} ${strip === undefined ? cardLook['names'] : ''}`;
     render(strip === undefined ? h(RecipeCard, { state }) : h(HeadCard, { state, column: strip }), this.root);
   }
@@ -66,11 +63,17 @@ class HeadCell implements IHeaderComp {
     return this.root;
   }
 
-  refresh(): boolean {
+  refresh(params: HeadParams): boolean {
+    nameHead(params);
     return true;
   }
 
   destroy(): void {
     render(null, this.root);
   }
+}
+
+/** By the size alone: what its card holds is not of its name, which is read with every cell. */
+function nameHead({ eGridHeader, displayName }: HeadParams): void {
+  eGridHeader.setAttribute('aria-label', displayName);
 }

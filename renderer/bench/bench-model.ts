@@ -22,7 +22,7 @@ export function benchModel(view: BenchView, helpFor: (place: BoxPlace) => RuleHe
     rows: rows.map((row) => ({ key: rowKey(row), looks: looksOf(row) })),
     pinned: view.foot.length,
     stops: stopsOf(view),
-    columns: [{ key: namesKey, title: 'Lines' }, ...view.columns.map(({ key }) => ({ key, title: key }))],
+    columns: [{ key: namesKey, title: 'Lines' }, ...view.columns.map(({ key, label }) => ({ key, title: label }))],
     shownAt: ({ row: key, column }) => {
       const row = byKey.get(key);
       if (!row) return { kind: 'box', box: undefined };

@@ -16,6 +16,7 @@ export function benchPaint(acts: Pick<BenchActs, 'fold' | 'showAll'>): CellPaint
     same,
     onlyFigure,
     paint: (shown) => insideOf(shown, acts),
+    closed: (shown) => shown.kind === 'foot' || (shown.kind === 'box' && shown.box?.closed === true),
     spoken: (shown) => (shown.kind === 'name' ? '' : (shown.box?.spoken ?? '')),
   };
 }

@@ -18,6 +18,9 @@ export function AskedHouse({ house, book }: { readonly house: HouseAsk; readonly
   return asked ? <HouseDialog asked={asked} context={contextNow(book)} /> : null;
 }
 
+/** As many edits stand in the dialog without scrolling. */
+const FEW = 6;
+
 interface DialogParts {
   readonly asked: AskedEdit;
   readonly context: BookContext;
@@ -49,7 +52,13 @@ function HouseDialog({ asked, context }: DialogParts) {
     >
       {(enter) => (
         <>
-          <FactList facts={facts} />
+          {facts.length > FEW ? (
+            <DialogScroll label="What changes">
+              <FactList facts={facts} />
+            </DialogScroll>
+          ) : (
+            <FactList facts={facts} />
+          )}
           <Fields look="wide">
             <TextField
               label="Why"

@@ -81,7 +81,6 @@ function bookLayout<Row extends BookRow>(model: () => BookModel<Row>): GridLayou
     headHeight: () => Math.round(HEAD * remNow()),
     rowHeight: () => Math.round(ROW * remNow()),
     isNarrow,
-    headFocus: false,
     looks: {},
   };
 }

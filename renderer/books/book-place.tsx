@@ -18,7 +18,7 @@ import { viewActs } from './view-acts.ts';
 import type { BookGridActs } from './book-grid-acts.ts';
 import { bookModel } from './book-model.ts';
 import type { BookRow, BookTable } from './book-table.ts';
-import { sayRefused, writeBoxes } from './write-boxes.ts';
+import { sayRefused, writeBoxes, type BoxText } from './write-boxes.ts';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { SidePanel } from '#renderer/kit/side-panel.tsx';
 import gridLook from '#renderer/grid/grid.module.css';
@@ -34,6 +34,10 @@ export interface BookPlaceParts<Row extends BookRow> {
   readonly above?: () => ComponentChildren;
   /** The side panel for the selected row; `go` takes the keyboard to one of its cells. */
   readonly sidePanel?: (row: Row, context: BookContext, go: (column: string) => void) => ComponentChildren;
+  /** Told of texts that their fields have accepted, where they are kept elsewhere than in the book. */
+  readonly written?: (texts: readonly BoxText[]) => void;
+  /** More acts of the chosen rows, in the menu. */
+  readonly menu?: (rows: readonly string[]) => readonly MenuPart[];
   /** Shown instead of the grid while there is no row. */
   readonly whenEmpty?: string;
 }
@@ -96,7 +100,7 @@ interface Grid<Row extends BookRow> {
 }
 
 function gridActs<Row extends BookRow>(
-  { api, table }: BookPlaceParts<Row>,
+  { api, table, written }: BookPlaceParts<Row>,
   grid: Grid<Row>,
   chosen: { value: readonly string[] },
 ): Omit<BookGridActs, 'rowActs' | 'view'> {
@@ -105,6 +109,7 @@ function gridActs<Row extends BookRow>(
     write: (texts) => {
       const done = writeBoxes(table, now(), texts);
       if (!done.ok) return texts.length === 1 ? done.fault[0]?.says : sayRefused(done.fault);
+      written?.(texts);
       return putInto(api, done.value);
     },
     refuse: api.refuse,
@@ -143,6 +148,7 @@ function rowActs<Row extends BookRow>(
     ...(table.copy ? [{ says: `Copy ${row.id} as a new ${table.one}`, run: () => copyRow(parts, grid, row) }] : []),
     ...(table.add ? [{ says: `Add a ${table.one}`, keys: 'Insert', run: acts.add }] : []),
     ...(table.remove ? [{ says: `Remove ${many}`, keys: 'Ctrl Delete', run: acts.remove }] : []),
+    ...(parts.menu?.(chosen.value) ?? []),
   ];
 }
 

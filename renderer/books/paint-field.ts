@@ -32,6 +32,7 @@ export const fieldPaint: CellPaint<PaintedField> = {
   same: (one, other) => one.figure === other.figure && one.spoken === other.spoken,
   onlyFigure: () => undefined,
   spoken: ({ spoken }) => spoken,
+  closed: ({ closed }) => closed,
 };
 
 function paintField({ figure, look, closed, flag, spoken }: PaintedField): HTMLElement {

@@ -42,7 +42,8 @@ export function PriceList({ pack, of, context, api }: PriceListParts) {
               names: true,
               cell: (price) => (
                 <>
-                  {price.from} <Standing price={price} now={now} context={context} />
+                  {writeDay(price.from, context.display.dateOrder)}{' '}
+                  <Standing price={price} now={now} context={context} />
                 </>
               ),
             },
@@ -57,7 +58,7 @@ export function PriceList({ pack, of, context, api }: PriceListParts) {
               cell: (price) => (
                 <Button
                   look="plain"
-                  aria-label={`Remove the price of ${of} from ${price.from}`}
+                  aria-label={`Remove the price of ${of} from ${writeDay(price.from, context.display.dateOrder)}`}
                   onClick={() => remove(price)}
                 >
                   Remove

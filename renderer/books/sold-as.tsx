@@ -38,8 +38,8 @@ export function SoldAs({ job, context, api }: Parts) {
             Sold as <Link href={writeRoute('quotes', quote.id)}>{quote.id}</Link>
           </>
         )}
-        {job.acceptedOn !== undefined && `, accepted ${paperDay(job.acceptedOn)}`}. Its needs, hours, cards and price
-        are worked from it.
+        {job.acceptedOn !== undefined && `, accepted ${paperDay(job.acceptedOn, context.display)}`}. Its needs, hours,
+        cards and price are worked from it.
       </p>
       {differs !== '' && (
         <p>

@@ -1,5 +1,6 @@
 import { useMemo, useRef } from 'preact/hooks';
 import type { Day } from '#shared-calc/calendar/day.ts';
+import { writeShortDay, type DateOrder } from '#shared-calc/calendar/write-day.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import type { FigureTable } from './curve-spec.ts';
 import { Plate } from './plate.tsx';
@@ -38,6 +39,7 @@ interface TimeLineParts {
   readonly clashes?: readonly TimeClash[];
   readonly today: Day;
   readonly calendar: WorkCalendar;
+  readonly dateOrder: DateOrder | undefined;
   readonly table: FigureTable;
 }
 
@@ -50,7 +52,17 @@ const WORDS = 64;
 /**
  * Jobs or steps over the days, on one scale. Orders are hollow; steps done or goods in are solid; waiting is a line.
  */
-export function TimeLine({ title, under, label, rows, clashes = [], today, calendar, table }: TimeLineParts) {
+export function TimeLine({
+  title,
+  under,
+  label,
+  rows,
+  clashes = [],
+  today,
+  calendar,
+  dateOrder,
+  table,
+}: TimeLineParts) {
   const host = useRef<HTMLDivElement>(null);
   const width = useWidth(host, 900);
   const names = Math.min(190, Math.max(70, ...rows.map(({ name }) => name.length * 6.6 + 12)));
@@ -62,7 +74,7 @@ export function TimeLine({ title, under, label, rows, clashes = [], today, calen
         {scale && (
           <svg class={css['timeLine']} role="img" aria-label={label} width={names + scaleWidth(scale)} height={height}>
             <g transform={`translate(${names} 0)`}>
-              <Ground scale={scale} calendar={calendar} height={height} />
+              <Ground scale={scale} calendar={calendar} dateOrder={dateOrder} height={height} />
               {clashes.map((clash) => (
                 <ClashBox key={`${clash.from} ${clash.words}`} clash={clash} scale={scale} height={height} />
               ))}
@@ -92,12 +104,13 @@ function scaleWidth({ at, to, pxADay }: TimeScale): number {
 }
 
 interface GroundParts {
+  readonly dateOrder: DateOrder | undefined;
   readonly scale: TimeScale;
   readonly calendar: WorkCalendar;
   readonly height: number;
 }
 
-function Ground({ scale, calendar, height }: GroundParts) {
+function Ground({ scale, calendar, dateOrder, height }: GroundParts) {
   return (
     <>
       {shutStretches(scale, calendar).map(({ from, days }) => (
@@ -114,7 +127,7 @@ function Ground({ scale, calendar, height }: GroundParts) {
         <g key={day}>
           <path class={css['week']} d={`M${scale.at(day) - scale.pxADay / 2} ${TOP - 8}V${height - FOOT}`} />
           <text class={css['tick']} x={scale.at(day) - scale.pxADay / 2} y={TOP - 14} text-anchor="middle">
-            {shortDay(day)}
+            {writeShortDay(day, dateOrder)}
           </text>
         </g>
       ))}
@@ -180,11 +193,4 @@ function ClashBox({
       </text>
     </>
   );
-}
-
-const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
-
-function shortDay(day: Day): string {
-  const [, month = 1, date = 1] = day.split('-').map(Number);
-  return `${date} ${months[month - 1] ?? ''}`;
 }

@@ -21,8 +21,11 @@ export function droppedFiles({ api, takeList }: DropApi): DroppedFiles {
   const book = signal<File | undefined>(undefined);
   const take = (file: File) => {
     if (/\.loamwright$/i.test(file.name)) book.value = file;
-    else if (/\.(?:csv|tsv|txt)$/i.test(file.name)) takeList(file);
-    else api.refuse(`${file.name} is neither a book nor a list: a book ends in .loamwright, a list in .csv.`);
+    else if (/\.(?:csv|tsv|psv|txt|html?)$/i.test(file.name)) takeList(file);
+    else
+      api.refuse(
+        `${file.name} is neither a book nor a price list: a book ends in .loamwright, a list in .csv or .txt.`,
+      );
   };
   return {
     dialog: () => (

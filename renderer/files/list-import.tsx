@@ -61,7 +61,7 @@ function ImportDialog({ parts, picked, pick }: SheetParts) {
           <Buttons>
             <Button onClick={leave}>{actNames.cancel}</Button>
             <Button look={mayTake ? 'framed' : 'main'} onClick={() => pickText(document, pick, api.refuse)}>
-              {preview ? 'Choose another file' : 'Choose a file'}
+              {preview ? 'Choose another file' : actNames.chooseFile}
             </Button>
             {preview && (
               <Button look="main" disabled={!mayTake} onClick={() => take(leave)}>

@@ -73,6 +73,13 @@ function textAt({ model, index }: ClipParts, cell: Cell): string {
   return key ? model.copied(key) : '';
 }
 
+/** Puts it on the clipboard without the browser's own copying. */
+export async function putOnClipboard({ text, html }: Clip, refuse: (sentence: string) => void): Promise<void> {
+  const as = (type: string, words: string) => new Blob([words], { type });
+  const item = new ClipboardItem({ 'text/plain': as('text/plain', text), 'text/html': as('text/html', html) });
+  await navigator.clipboard.write([item]).catch(() => refuse('The browser does not let this page copy.'));
+}
+
 /** What was on the clipboard as rows of texts. A table counts where there is no text beside it. */
 export function readClip({ text, html }: Clip): readonly (readonly string[])[] | undefined {
   return text === '' ? readHtmlTable(html) : readTabText(text);

@@ -1,7 +1,7 @@
 import type { Onward } from '#renderer/writing/rule-keys.ts';
 import { below, openContextMenu, type MenuPoint } from '#renderer/kit/context-menu.tsx';
 import { cellEditor, type CellEditor } from './cell-editor.tsx';
-import { clipOf, type Clip } from './clip.ts';
+import { clipOf, putOnClipboard, type Clip } from './clip.ts';
 import {
   columnId,
   gridIndex,
@@ -129,6 +129,7 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
     show: (model, painted) => show(state, { model, painted, take }),
     heads: acts.heads,
     focusHead: (column) => acts.heads !== undefined && focusHead(host, state.model, column),
+    leave: table.leave,
     remark: () => mark(state),
     markMoved: (isMoved) => markMoved(state, isMoved),
     destroy: () => {
@@ -181,9 +182,10 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
   const { acts } = parts;
   const table = gridTable({
     ...parts,
-    ...(acts.heads && { widened: acts.heads.width }),
+    ...(acts.heads?.width && { widened: acts.heads.width }),
     ...(acts.ordered && { ordered: acts.ordered }),
     model: () => opened.model,
+    entered: () => enterGrid(opened, () => table.focus),
     draw: (cell, at) => {
       markCell(cell, opened.index.cellOf(at), chosenOf(opened.selection));
       markMovedCell(cell, opened.isMoved(at));
@@ -195,6 +197,14 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
     },
   });
   return Object.assign(opened, { table });
+}
+
+/** Tab comes to the chosen cell, or to the first. */
+function enterGrid<Shown>(state: GridState<Shown>, focus: () => (tip: Cell) => void): boolean {
+  const { extent } = state.index;
+  const first = single({ row: 0, column: Math.min(1, extent.columns - 1) });
+  if (extent.rows > 0) select(state, state.selection ?? first, focus());
+  return extent.rows > 0;
 }
 
 /** `reach` focuses the tip before anything is marked: focusing makes the browser lay out what was drawn before. */
@@ -323,12 +333,6 @@ function copied<Shown>(
   const clip = clipOf({ model, index, ranges, withNames });
   if (!clip) parts.acts.refuse('Ranges are copied together where they have the same rows or the same columns.');
   return clip;
-}
-
-async function putOnClipboard({ text, html }: Clip, refuse: (sentence: string) => void): Promise<void> {
-  const as = (type: string, words: string) => new Blob([words], { type });
-  const item = new ClipboardItem({ 'text/plain': as('text/plain', text), 'text/html': as('text/html', html) });
-  await navigator.clipboard.write([item]).catch(() => refuse('The browser does not let this page copy.'));
 }
 
 function sayIfAny({ refuse }: GridActs, says: readonly (string | undefined)[]): void {

@@ -4,13 +4,16 @@ import type { Direction, Edge } from './selection.ts';
 export type KeyAct =
   | { readonly act: 'move'; readonly to: Direction; readonly jump: boolean; readonly extend: boolean }
   | { readonly act: 'edge'; readonly to: Edge; readonly extend: boolean }
-  | { readonly act: 'next'; readonly back: boolean }
+  /** Out of the grid, to what stands behind or before it. */
+  | { readonly act: 'leave'; readonly back: boolean }
   /** `typed` replaces the cell's text; without it the cell opens with its text. */
   | { readonly act: 'write'; readonly typed?: string }
   | { readonly act: 'open'; readonly all: boolean }
   /** Opens the cell with its list or its calendar. */
   | { readonly act: 'pick' }
   | { readonly act: 'clear' | 'same right' | 'same below' | 'add' | 'remove' | 'copy with names' | 'menu' }
+  /** What is chosen stays, and another range begins. */
+  | { readonly act: 'add range' }
   | { readonly act: 'all' | 'whole rows' | 'whole columns' | 'back to one' };
 
 export interface KeyPress {
@@ -47,13 +50,14 @@ function withAlt({ key, code, shiftKey, ctrlKey, metaKey }: KeyPress): KeyAct | 
   if (ctrlKey || metaKey) return undefined;
   if (!shiftKey) return key === 'ArrowDown' ? { act: 'pick' } : undefined;
   // On a Mac the letter comes as what Option makes of it.
-  return withAltShift[code === 'KeyC' ? code : key];
+  return withAltShift[code.startsWith('Key') ? code : key];
 }
 
 const withAltShift: Readonly<Record<string, KeyAct>> = {
   ArrowRight: { act: 'same right' },
   ArrowDown: { act: 'same below' },
   KeyC: { act: 'copy with names' },
+  KeyA: { act: 'add range' },
 };
 
 function moving({ key, shiftKey }: KeyPress, strong: boolean): KeyAct | undefined {
@@ -80,7 +84,7 @@ const withCtrlAlone: Readonly<Record<string, KeyAct>> = {
 };
 
 function plain({ key, shiftKey }: KeyPress): KeyAct | undefined {
-  if (key === 'Tab') return { act: 'next', back: shiftKey };
+  if (key === 'Tab') return { act: 'leave', back: shiftKey };
   if (key === 'Enter') return { act: 'open', all: shiftKey };
   return (shiftKey ? withShiftAlone : plainAlone)[key] ?? eitherWay[key] ?? written(key);
 }

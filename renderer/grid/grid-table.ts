@@ -18,6 +18,7 @@ import type { ColDef, GridOptions, RowClassParams } from 'ag-grid-community';
 import { columnId, type CellKey, type GridModel, type GridRow } from './grid-model.ts';
 import type { CellMark } from './mouse-selection.ts';
 import type { Cell } from './selection.ts';
+import css from './grid.module.css';
 
 ModuleRegistry.registerModules([
   ClientSideRowModelApiModule,
@@ -65,8 +66,6 @@ export interface GridLayout {
   readonly rowHeight: (row: GridRow) => number;
   /** The page has one column: the grid is as high as its rows. */
   readonly isNarrow: () => boolean;
-  /** Whether heads hold something that can be focused. */
-  readonly headFocus: boolean;
   /** The class of each look that a row can have. */
   readonly looks: Readonly<Record<string, string | undefined>>;
 }
@@ -81,6 +80,8 @@ export interface GridTableParts {
   readonly draw: (cell: HTMLElement, at: CellKey) => HTMLElement;
   /** The grid moved its focus, by mouse or by one of its own keys. */
   readonly focused: (cell: Cell) => void;
+  /** Tab came from outside; `false` if there is no cell to go to. */
+  readonly entered: () => boolean;
   /** A column was drawn to a width, px; absent if columns keep theirs. */
   readonly widened?: (column: string, px: number) => void;
   /** The columns were drawn to another order; absent if they stay in theirs. */
@@ -96,6 +97,8 @@ export interface GridTable {
   readonly cellOf: (mark: CellMark) => Cell;
   /** Updates rows and columns if they differ from the previous model; returns whether they do. */
   readonly show: (before: GridModel<unknown>) => boolean;
+  /** Focuses what stands at the edge of the grid, from where Tab goes on; always true. */
+  readonly leave: (back: boolean) => true;
   readonly relayout: () => void;
   readonly scrolled: (run: () => void) => void;
   readonly destroy: () => void;
@@ -105,6 +108,7 @@ export function gridTable(parts: GridTableParts): GridTable {
   const { host, layout, model } = parts;
   const api = createGrid<GridRow>(host, firstOptions(parts));
   const takeFocus = speakOfGrid(parts);
+  const edges = edgesOf(host);
   keepFocusMark(host);
   const idOf = (column: number) => columnId(column, model().columns[column]?.key ?? '');
   const bring = ({ row, column }: Cell) => {
@@ -136,6 +140,10 @@ export function gridTable(parts: GridTableParts): GridTable {
       if (rows) takeFocus();
       return columns || rows;
     },
+    leave: (back) => {
+      edges[back ? 'first' : 'last'].focus();
+      return true;
+    },
     relayout: () => {
       api.setGridOption('columnDefs', columnDefs(parts));
       api.setGridOption('headerHeight', layout.headHeight());
@@ -166,7 +174,9 @@ function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
     suppressTouch: true,
     ensureDomOrder: true,
     rowBuffer: 6,
-    suppressHeaderFocus: !layout.headFocus,
+    suppressHeaderFocus: true,
+    // From outside, Tab comes to the chosen cell.
+    focusGridInnerElement: () => parts.entered(),
     defaultColDef: { sortable: false, resizable: parts.widened !== undefined },
     columnDefs: columnDefs(parts),
     rowData: linesOf(model()),
@@ -249,6 +259,20 @@ function columnWords({ columns }: GridModel<unknown>): string {
 
 function rowWords({ rows }: GridModel<unknown>): string {
   return rows.map(({ key, looks }) => `${key}\t${looks.join(' ')}`).join('\n');
+}
+
+/** What stands before and behind everything else in the grid: nobody comes there by Tab, Tab goes on from there. */
+function edgesOf(host: HTMLElement): { readonly first: HTMLElement; readonly last: HTMLElement } {
+  const edge = () => {
+    const made = document.createElement('span');
+    made.tabIndex = -1;
+    made.className = css['edge'] ?? '';
+    return made;
+  };
+  const edges = { first: edge(), last: edge() };
+  host.prepend(edges.first);
+  host.append(edges.last);
+  return edges;
 }
 
 /** Names the grid. Without a cell that could have the keyboard it takes it itself: its heads can be scrolled. */

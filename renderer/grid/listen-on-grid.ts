@@ -10,11 +10,12 @@ import { cellMark, headMark, mouseSelection } from './mouse-selection.ts';
 import {
   addedTo,
   atEdge,
+  beginAnother,
   edgesOf,
   rangesOf,
   single,
   stepped,
-  tabbed,
+  tipAt,
   whole,
   type Cell,
   type Rect,
@@ -91,16 +92,11 @@ export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   };
 }
 
-/**
- * Tab focuses a whole row first: this moves the focus to the selected cell. F6 focuses a cell: without a selection it
- * becomes that, so that the keyboard is seen.
- */
-function enter({ target }: FocusEvent, { selection, take, index, table }: GridReach): void {
+/** F6 focuses a cell: without a selection it becomes that, so that the keyboard is seen. */
+function enter({ target }: FocusEvent, { selection, take, table }: GridReach): void {
   if (!(target instanceof Element)) return;
   const mark = target.classList.contains('ag-cell') && !selection() ? cellMark(target) : undefined;
   if (mark) take(single(table.cellOf(mark)), false);
-  if (!target.classList.contains('ag-row')) return;
-  take(single(selection()?.tip ?? { row: 0, column: Math.min(1, index().extent.columns - 1) }));
 }
 
 /** The right button chooses the cell under it, unless it is chosen, and opens its acts; a field keeps its own menu. */
@@ -142,7 +138,8 @@ function pressKey(event: KeyboardEvent, grid: GridReach): void {
   const selection = grid.selection();
   const act = keyAct(event);
   if (!selection || !act || !runKey(act, grid, selection)) return;
-  event.preventDefault();
+  // Where Tab goes to is found by the browser, from the edge that has the focus now.
+  if (act.act !== 'leave') event.preventDefault();
   event.stopPropagation();
 }
 
@@ -155,8 +152,11 @@ function runKey(act: KeyAct, grid: GridReach, selection: Selection): boolean {
       return move(act, grid, selection);
     case 'edge':
       return walk(grid, selection, { to: atEdge(extent, tip, act.to), extend: act.extend });
-    case 'next':
-      return walk(grid, selection, { to: tabbed(extent, tip, act.back), extend: false });
+    case 'leave':
+      return grid.leave(act.back);
+    case 'add range':
+      grid.take(beginAnother(selection));
+      return true;
     case 'all':
       return walk(grid, { anchor: { row: 0, column: 1 }, tip }, { to: atEdge(extent, tip, 'last'), extend: true });
     case 'whole rows':
@@ -164,7 +164,8 @@ function runKey(act: KeyAct, grid: GridReach, selection: Selection): boolean {
       grid.take(whole(extent, selection, act.act === 'whole rows' ? 'rows' : 'columns'));
       return true;
     case 'back to one':
-      return walk(grid, selection, { to: tip, extend: false });
+      grid.take(single(tip));
+      return true;
     default:
       return writeByKey(act, grid, selection);
   }
@@ -185,11 +186,11 @@ interface Walk {
 }
 
 function walk({ take }: GridReach, selection: Selection, { to, extend }: Walk): boolean {
-  if (to) take(extend ? { ...selection, tip: to } : single(to));
+  if (to) take(tipAt(selection, to, extend));
   return to !== undefined;
 }
 
-type Writing = Exclude<KeyAct, { readonly act: 'move' | 'edge' | 'next' }>;
+type Writing = Exclude<KeyAct, { readonly act: 'move' | 'edge' | 'leave' }>;
 
 function writeByKey(act: Writing, grid: GridReach, selection: Selection): boolean {
   switch (act.act) {

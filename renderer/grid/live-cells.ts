@@ -10,6 +10,8 @@ export interface CellPaint<Shown> {
   /** The figure, if nothing else has changed; `undefined` repaints the whole cell. */
   readonly onlyFigure: (before: Shown, now: Shown) => string | undefined;
   readonly spoken: (shown: Shown) => string;
+  /** It can only be read. */
+  readonly closed: (shown: Shown) => boolean;
 }
 
 export interface LiveCells<Shown> {
@@ -43,6 +45,7 @@ export function liveCells<Shown>(paint: CellPaint<Shown>, shownAt: (at: CellKey)
     draw: (cell, at) => {
       const shown = shownAt(at);
       drawn.set(cell, { at, shown });
+      markClosed(cell, paint.closed(shown));
       return paint.paint(shown);
     },
     show: (next) =>
@@ -51,14 +54,20 @@ export function liveCells<Shown>(paint: CellPaint<Shown>, shownAt: (at: CellKey)
         if (shown === undefined || paint.same(live.shown, shown)) return;
         drawn.set(cell, { at: live.at, shown });
         const figure = paint.onlyFigure(live.shown, shown);
-        if (figure === undefined) cell.replaceChildren(paint.paint(shown));
-        else {
+        if (figure === undefined) {
+          cell.replaceChildren(paint.paint(shown));
+          markClosed(cell, paint.closed(shown));
+        } else {
           writePart(cell, 'figure', figure);
           say(cell);
         }
       }),
     each: (visit) => each((cell, { at }) => visit(cell, at)),
   };
+}
+
+function markClosed(cell: HTMLElement, closed: boolean): void {
+  if ((cell.ariaReadOnly === 'true') !== closed) cell.ariaReadOnly = closed ? 'true' : null;
 }
 
 /** Screen reader text follows the figures a frame later. The focused cell is being read, so it is updated at once. */

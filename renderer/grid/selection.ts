@@ -9,6 +9,8 @@ export interface Selection {
   readonly anchor: Cell;
   readonly tip: Cell;
   readonly others?: readonly Rect[];
+  /** Arrows draw another range and leave the others. */
+  readonly adding?: true;
 }
 
 export interface Rect {
@@ -30,6 +32,18 @@ export type Edge = 'row start' | 'row end' | 'first' | 'last';
 
 export function single(cell: Cell): Selection {
   return { anchor: cell, tip: cell };
+}
+
+/** All that is chosen stays, and another range begins at the tip: the next arrow moves it. */
+export function beginAnother(selection: Selection): Selection {
+  return { ...single(selection.tip), others: rangesOf(selection), adding: true };
+}
+
+/** The selection with its tip at another cell: the last range drawn further, or begun there. */
+export function tipAt(selection: Selection, tip: Cell, extend: boolean): Selection {
+  if (extend) return { ...selection, tip };
+  const { others, adding } = selection;
+  return adding && others ? { ...single(tip), others, adding } : single(tip);
 }
 
 export function rectOf({ anchor, tip }: Selection): Rect {
@@ -141,7 +155,12 @@ export function tabbed(extent: Extent, cell: Cell, back: boolean): Cell | undefi
 export function within(extent: Extent, selection: Selection): Selection {
   const { anchor, tip, others = [] } = selection;
   const kept = others.flatMap((rect) => clippedRect(extent, rect) ?? []);
-  return { anchor: clamped(extent, anchor), tip: clamped(extent, tip), ...(kept.length > 0 && { others: kept }) };
+  return {
+    anchor: clamped(extent, anchor),
+    tip: clamped(extent, tip),
+    ...(kept.length > 0 && { others: kept }),
+    ...(kept.length > 0 && selection.adding && { adding: true }),
+  };
 }
 
 function clippedRect({ rows, columns }: Extent, { top, bottom, left, right }: Rect): Rect | undefined {

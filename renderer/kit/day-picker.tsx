@@ -145,7 +145,7 @@ function DayCell({ day, at, days, choose }: Omit<MonthParts, 'go'> & { readonly 
       <button
         type="button"
         tabIndex={day === at ? 0 : -1}
-        aria-label={`${sayDate(day)}${closed ? ', closed' : ''}`}
+        aria-label={`${sayDate(day, days.display)}${closed ? ', closed' : ''}`}
         aria-current={day === days.today ? 'date' : undefined}
         data-other={day.slice(0, 7) === at.slice(0, 7) ? undefined : true}
         data-closed={closed ? true : undefined}

@@ -17,6 +17,8 @@ import { plantBookPlace } from './plant-book/plant-book-place.tsx';
 import { cardsPlace } from './prepare/cards-place.tsx';
 import { preparePlace } from './prepare/prepare-place.tsx';
 import { openPrepareState } from './prepare/prepare-state.ts';
+import type { ListState } from './price-lists/list-state.ts';
+import { priceListsPlace } from './price-lists/price-lists-place.tsx';
 import { pricesPlace } from './prices/prices-place.tsx';
 import { quotesPlace } from './quotes/quotes-place.tsx';
 import { rateBookPlace } from './rate-book/rate-book-place.tsx';
@@ -29,7 +31,7 @@ import { todayPlace } from './today/today-place.tsx';
 import { workshopPlace } from './workshop/workshop-place.tsx';
 
 /** Creates every view over the store. A view is asked again whenever a signal it reads changes. */
-export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: Route) => PlaceView>> {
+export function openPlaces(store: PageStore, lists: ListState): Readonly<Record<PlaceId, (route: Route) => PlaceView>> {
   const { book, bench } = store;
   const money = jobApi(store);
   const prepare = openPrepareState(money, window);
@@ -40,6 +42,7 @@ export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: R
     quotes: quotesPlace(money),
     run: runPlace(money),
     prices: pricesPlace(money),
+    'price-lists': priceListsPlace(lists),
     orders: ordersPlace(money),
     store: storePlace(money),
     prepare: preparePlace(money, prepare),

@@ -66,7 +66,11 @@ export function benchActs({ book, session, takeSize, choose, editHouse = atOnce 
         return editHouse({ act: 'sendToHouse', input }, () => doAct('sendToHouse', input));
       }),
     holdForJob: (place, text) => onJob((job) => doAct('holdForJob', { job, ...cellOf(place), text })),
-    keepForTank: (place) => onJob((job) => doAct('keepForTank', { job, ...cellOf(place) })),
+    keepForTank: (place) =>
+      onJob((job) => {
+        const input = { job, ...cellOf(place) };
+        return editHouse({ act: 'keepForTank', input }, () => doAct('keepForTank', input));
+      }),
     writeNote: (place, note) => void onJob((job) => doAct('noteCell', { job, ...cellOf(place), note })),
     sayWhoAsked: (place, by) => onJob((job) => doAct('sayWhoAsked', { job, ...cellOf(place), by })),
     takeTank: (tank, recipe) => onJob((job) => doAct('takeSize', { job, tank, recipe })),

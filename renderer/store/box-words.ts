@@ -73,12 +73,22 @@ function sourceWords({ source, rule }: Box): string {
   return source === 'survey' || source === 'kind' ? giverWords[source] : '';
 }
 
-/** The state of a cell as it is read out: `house value`, `local rule, out of range`. */
+/** The state of a cell as it is read out: `house figure`, `local rule, out of range`. */
 export function spokenState(box: Box, { said }: BoxStanding, sentence: string): string {
   if (box.line.role === 'check') return sentence === '' ? said : `${said}: ${sentence}`;
   if (box.value === undefined) return said;
-  if (said === 'whole job' || said === 'local') return `${said} value`;
-  if (box.source !== 'tank' && box.source !== 'house') return said;
-  const whose = box.source === 'tank' ? 'tank measurement' : 'house value';
-  return said === '' ? whose : `${whose}, ${said}`;
+  const kind = kindOfBox(box);
+  const written = sourceWords(box);
+  const besides = written !== '' && said.startsWith(written) ? said.slice(written.length) : `, ${said}`;
+  return said === '' ? kind : kind + besides;
+}
+
+/** Whose it is, and whether it is given or worked: `house rule`, `local figure`, `figure as the survey`. */
+export function kindOfBox(box: Box): string {
+  const { source, rule, line } = box;
+  const isWord = line.unit === 'choice' || line.unit === 'yes_no';
+  const what = rule ? 'rule' : isWord ? 'choice' : 'figure';
+  if (source === 'tank') return 'tank measurement';
+  if (source === 'survey' || source === 'kind') return `${what} ${giverWords[source]}`;
+  return `${source === 'job' ? 'whole job' : source} ${what}`;
 }

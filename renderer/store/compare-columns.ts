@@ -79,7 +79,7 @@ function whyOf(left: Box, right: Box): string {
 function sourceOf({ source, rule }: Box): string {
   switch (source) {
     case 'local':
-      return rule ? 'local rule' : 'local value';
+      return rule ? 'local rule' : 'local figure';
     case 'job':
       return 'whole job';
     case 'tank':

@@ -86,7 +86,7 @@ function massBox({ worked, faces, column, called }: FootParts): FootBox {
 }
 
 /** What all builds of a job come to together. Work and lines that a job has once count once. */
-export function footTotal(id: FootId, totals: JobTotals, faces: LineFaces): FootTotal {
+function footTotal(id: FootId, totals: JobTotals, faces: LineFaces): FootTotal {
   const says = `${labels[id]} of the whole job, ${totals.builds} builds`;
   if (id === 'mass') return { ...massTotal(totals, faces), says };
   const { sums } = totals;

@@ -3,9 +3,10 @@ import { runAct, type Act } from '#shared-calc/acts/act.ts';
 import { actTable, type ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { editsIn } from '#shared-calc/acts/house-log.ts';
 import type { LineEdit } from '#shared-calc/jobs/line-edits.ts';
-import type { HouseEdit } from '#shared-calc/acts/house-acts.ts';
+import type { HouseEdit } from '#shared-calc/acts/edit-house.ts';
 import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { worksOtherwise } from '#shared-calc/jobs/house-changes.ts';
+import type { Change } from '#shared-calc/records/change.ts';
 import type { BookStore } from './book-store.ts';
 
 /** An edit of a house that waits for *Put in force*, or to be kept as a proposal. */
@@ -31,7 +32,7 @@ export type EditHouse = (edit: HouseEdit, direct: () => string | undefined, afte
 
 export interface AfterEdit {
   /** It is written. */
-  readonly written?: () => void;
+  readonly written?: (change: Change) => void;
   /** The dialog is gone, whatever was answered. */
   readonly back?: () => void;
 }
@@ -58,7 +59,7 @@ export function houseAsk(book: Pick<BookStore, 'derived' | 'doAct'>): HouseAsk {
       };
       const answer: AskedEdit['answer'] = (note, as) => {
         const input = { ...edit, note, as };
-        return book.doAct('editHouse', input, () => as === 'in force' && written?.());
+        return book.doAct('editHouse', input, (change) => as === 'in force' && written?.(change));
       };
       // The editor closes first, so that the keyboard goes back to its line from the dialog.
       queueMicrotask(() => queueMicrotask(() => (asked.value = { edits, recipe, answer, leave })));

@@ -4,7 +4,7 @@ import { isGiven, restsOn, sourceOf, unsureAmong } from '#shared-calc/bench/rest
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
-import { boxStanding } from './box-words.ts';
+import { boxStanding, kindOfBox } from './box-words.ts';
 import { rangedFigure } from './box-view.ts';
 import { cautionsOf, standingsOf } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';
@@ -42,7 +42,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   const ranges = sayRanges(worked.bench(), column.key, line, faces.display);
   return {
     id: `${line} ${column.key}`,
-    where: `${called}, ${face.line.section}`,
+    where: [called, face.line.section, ...kindUnlessSaid(box)].join(', '),
     steppedFrom: steppedFrom.map((name) => faces.of(name)?.label ?? name),
     title: face.label,
     answer: answerOf(box, face, faces),
@@ -59,6 +59,12 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     cautions: cautionsOf(box, boxParts),
     ...noteOf(parts, issued !== undefined),
   };
+}
+
+/** Its kind, where its standing does not say it below. */
+function kindUnlessSaid(box: Box): readonly string[] {
+  const isSaid = box.line.role === 'check' || box.source === 'local' || box.source === 'job';
+  return isSaid ? [] : [kindOfBox(box)];
 }
 
 /** Of a figure that house or animal kind give, or a rule with figures of its own. */

@@ -121,7 +121,7 @@ export type ActFault =
       readonly display: Display;
     }
   /** What was taken later would not have been there. */
-  | { readonly kind: 'counted-before'; readonly goods: string; readonly on: string }
+  | { readonly kind: 'counted-before'; readonly goods: string; readonly on: string; readonly display: Display }
   /** In the material's unit. */
   | { readonly kind: 'least-over-up-to'; readonly least: number; readonly upTo: number }
   /** Orders and moves are written by their own acts alone. */
@@ -138,12 +138,18 @@ export type ActFault =
       readonly open: number;
     }
   | { readonly kind: 'order-all-in'; readonly order: string }
-  | { readonly kind: 'order-closed'; readonly order: string; readonly closedOn: string }
+  | { readonly kind: 'order-closed'; readonly order: string; readonly closedOn: string; readonly display: Display }
   /** The day lies before that of the order. */
-  | { readonly kind: 'before-ordered'; readonly order: string; readonly ordered: string; readonly on: string }
+  | {
+      readonly kind: 'before-ordered';
+      readonly order: string;
+      readonly ordered: string;
+      readonly on: string;
+      readonly display: Display;
+    }
   /** A pack that another supplier sells. */
   | { readonly kind: 'pack-of-another'; readonly pack: string; readonly supplier: string; readonly seller: string }
-  | { readonly kind: 'pack-without-price'; readonly pack: string; readonly on: string }
+  | { readonly kind: 'pack-without-price'; readonly pack: string; readonly on: string; readonly display: Display }
   /** A harvest may not take so many animals from a tub on that day. */
   | {
       readonly kind: 'tub-gives-less';
@@ -151,10 +157,11 @@ export type ActFault =
       readonly asked: number;
       readonly may: number;
       readonly on: string;
+      readonly display: Display;
     }
   /** It was not started yet, or has ended. */
-  | { readonly kind: 'tub-not-standing'; readonly tub: string; readonly on: string }
-  | { readonly kind: 'tub-moved-later'; readonly tub: string; readonly on: string }
+  | { readonly kind: 'tub-not-standing'; readonly tub: string; readonly on: string; readonly display: Display }
+  | { readonly kind: 'tub-moved-later'; readonly tub: string; readonly on: string; readonly display: Display }
   /** It stands warmer or colder than its growth is known for. */
   | { readonly kind: 'tub-not-known'; readonly tub: string }
   | { readonly kind: 'batch-has-less'; readonly batch: string; readonly asked: number; readonly has: number }
@@ -168,6 +175,7 @@ export type ActFault =
       readonly until: string;
       readonly daysLeft: number;
       readonly on: string;
+      readonly display: Display;
     }
   /** A move that is made only with a name and a reason. */
   | {
@@ -205,7 +213,7 @@ export type ActFault =
   | { readonly kind: 'no-recipe-title' }
   | { readonly kind: 'not-sold-by'; readonly material: string; readonly supplier: string }
   | { readonly kind: 'no-supplier'; readonly supplier: string; readonly near?: string }
-  | { readonly kind: 'nothing-priced'; readonly supplier: string; readonly on: string }
+  | { readonly kind: 'nothing-priced'; readonly supplier: string; readonly on: string; readonly display: Display }
   | { readonly kind: 'pack-there'; readonly material: string }
   /** Two rows of a list are one new material, and are sold in units of two kinds. */
   | { readonly kind: 'unit-of-another'; readonly label: string; readonly unit: string; readonly own: string }

@@ -6,6 +6,7 @@ import { copyRecipe } from './copy-recipe.ts';
 import * as families from './family-acts.ts';
 import * as tankLines from './tank-line-acts.ts';
 import { did } from './did-act.ts';
+import { editHouse } from './edit-house.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
@@ -62,7 +63,7 @@ const acts = {
   writeLineFor: tankLines.writeLineFor,
   keepForTank: tankLines.keepForTank,
   proposeHouse: houses.proposeHouse,
-  editHouse: houses.editHouse,
+  editHouse,
   forceHouse: houses.forceHouse,
   dropHouse: houses.dropHouse,
   answerHouse: houses.answerHouse,

@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { byDay, dayFault, type Day as PlainDay } from '#shared-calc/calendar/day.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import { batchNow } from '#shared-calc/prepare/animal-quarantine.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import { recordKinds, type AnimalBatch, type Placement, type Records } from '#shared-calc/records/records.ts';
+import { recordKinds, type AnimalBatch, type Placement } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act, type Act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
@@ -147,18 +148,18 @@ export const placeAnimals = act<Placed>({
   name: 'placeAnimals',
   says: 'Plans animals of a batch into a size of their kind; in quarantine only with a reason and who decides.',
   input: PlaceAnimals,
-  run: ({ records, today }, { on = today, ...asked }) => {
+  run: (derived, { on = derived.today, ...asked }) => {
     const fault = dayFault(on);
     if (fault) return failed(fault);
-    const reason = readReason(records, asked);
+    const reason = readReason(derived.records, asked);
     if (!reason.ok) return reason;
-    return placed(records, { ...asked, on, reason: reason.value });
+    return placed(derived, { ...asked, on, reason: reason.value });
   },
 });
 
 type Wanted = Pick<Placement, 'batch' | 'size' | 'count' | 'on'> & { readonly reason: GivenReason | undefined };
 
-function placed(records: Records, { reason, ...wanted }: Wanted): Result<Change, ActFault> {
+function placed({ records, display }: Derived, { reason, ...wanted }: Wanted): Result<Change, ActFault> {
   const { batch: id, size: sizeId, count, on } = wanted;
   const batch = findRecord(records, 'animalBatch', id);
   if (!batch.ok) return batch;
@@ -171,7 +172,7 @@ function placed(records: Records, { reason, ...wanted }: Wanted): Result<Change,
   if (count > now.unplaced) return failed({ kind: 'batch-has-less', batch: id, asked: count, has: now.unplaced });
   const isEarly = now.daysLeft > 0;
   if (isEarly && !reason)
-    return failed({ kind: 'in-quarantine', batch: id, until: now.until, daysLeft: now.daysLeft, on });
+    return failed({ kind: 'in-quarantine', batch: id, until: now.until, daysLeft: now.daysLeft, on, display });
   const placement: Placement = {
     id: `AP-${nextNumber('AP', records.placement.keys(), 3)}`,
     batch: id,

@@ -15,7 +15,7 @@ import { findJob } from '#shared-calc/jobs/find-job.ts';
 import { isSold, type SoldHouse } from '#shared-calc/jobs/sold-house.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { lineById, linesOf } from '#shared-calc/recipe/lines-of.ts';
-import { withLines } from '#shared-calc/recipe/write-lines.ts';
+import { withLineFor, withLines } from '#shared-calc/recipe/write-lines.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { LineEdit } from '#shared-calc/jobs/line-edits.ts';
 import { applyChange, emptyChange, squashChanges, updated, type Change } from '#shared-calc/records/change.ts';
@@ -23,9 +23,8 @@ import type { HouseChange, Line, Records } from '#shared-calc/records/records.ts
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
-import { act, runAct, type Act } from './act.ts';
+import { act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
-import { sendToHouse } from './cell-acts.ts';
 import { findRecord } from './find-record.ts';
 import { editsIn, numbered, type LoggedEdit } from './house-log.ts';
 import { Day } from './inputs.ts';
@@ -33,8 +32,7 @@ import { breaksOf, needsOf } from './line-breaks.ts';
 import { lineFault } from './line-fault.ts';
 import { linesWritten } from './line-changes.ts';
 import { localChange } from './local-change.ts';
-import { teachFromWatch, teachHouse } from './measure-acts.ts';
-import { changeLine, removeLine, writeLine } from './recipe-acts.ts';
+import { writeLine } from './recipe-acts.ts';
 import { recordChanged, recordRemoved, withFields } from './record-changes.ts';
 
 const Change = z.string().describe('The number of the change: HC-0001.');
@@ -90,12 +88,13 @@ function textsWritten(
   return ok(squashChanges('', steps));
 }
 
-interface Said {
+export interface Said {
   readonly note: string;
   readonly fromJob?: string;
 }
 
-function proposed(
+/** An edit kept as proposals, one a line. */
+export function proposed(
   { records, today: on }: Derived,
   recipe: string,
   change: Change,
@@ -120,56 +119,6 @@ function wordsOf(line: Line | undefined): string {
   return line ? inSentence(lineLabel(line)) : 'a line';
 }
 
-/** Edits of a house that a person is asked about first. */
-const houseEdits = { sendToHouse, writeLine, changeLine, removeLine, teachHouse, teachFromWatch } as const;
-const editNames = ['sendToHouse', 'writeLine', 'changeLine', 'removeLine', 'teachHouse', 'teachFromWatch'] as const;
-
-/** An act of those and its input. */
-export type HouseEdit = {
-  readonly [N in keyof typeof houseEdits]: { readonly act: N; readonly input: InputOf<N> };
-}[keyof typeof houseEdits];
-type InputOf<N extends keyof typeof houseEdits> = (typeof houseEdits)[N] extends Act<infer I> ? I : never;
-
-const Edit = z.strictObject({
-  act: z.enum(editNames),
-  input: z.unknown().describe('The input of that act.'),
-  note: Note,
-  as: z.enum(['in force', 'proposal']),
-});
-
-export const editHouse = act<z.infer<typeof Edit>>({
-  name: 'editHouse',
-  says: 'Does an edit of a house recipe with a note in its log, or keeps it as a proposal.',
-  input: Edit,
-  run: (derived, { act: name, input, note, as }) => {
-    const edit: Act = houseEdits[name];
-    const done = runAct(edit, derived, input);
-    if (!done.ok) return done;
-    const [first] = editsIn(derived.records, done.value);
-    const fromJob = jobOf(input);
-    const said = { note, ...(fromJob !== undefined && { fromJob }) };
-    if (as === 'proposal') return proposed(derived, first?.recipe ?? '', done.value, said);
-    return ok(note.trim() === '' ? done.value : withNote(derived, done.value, said));
-  },
-});
-
-function jobOf(input: unknown): string | undefined {
-  const job = new Map<string, unknown>(Object.entries(input ?? {})).get('job');
-  return typeof job === 'string' ? job : undefined;
-}
-
-/** An edit whose entry in the log has a note is an entry of its own. */
-function withNote({ records, today: on }: Derived, change: Change, said: Said): Change {
-  const bare: Change = {
-    ...change,
-    added: change.added.filter(({ kind }) => kind !== 'houseChange'),
-    updated: change.updated.filter(({ kind }) => kind !== 'houseChange'),
-    removed: change.removed.filter(({ kind }) => kind !== 'houseChange'),
-  };
-  const entries = editsIn(records, change).map((edit) => ({ ...edit, on, ...said, inForceOn: on }));
-  return { ...bare, added: [...bare.added, ...numbered(records, entries)] };
-}
-
 const Force = z.strictObject({ change: Change, on: Day.optional() });
 
 export const forceHouse = act<z.infer<typeof Force>>({
@@ -177,15 +126,15 @@ export const forceHouse = act<z.infer<typeof Force>>({
   says: 'Puts a proposed change in force: the house recipe is written, sold jobs are offered it.',
   input: Force,
   run: (derived, { change: id, on = derived.today }) => {
-    const change = findProposal(derived.records, id);
+    const change = findProposal(derived, id);
     return change.ok ? forced(derived.records, change.value, on) : change;
   },
 });
 
-function findProposal(records: Records, id: string): Result<HouseChange, ActFault> {
+function findProposal({ records, display }: Derived, id: string): Result<HouseChange, ActFault> {
   const change = findRecord(records, 'houseChange', id.toUpperCase());
   if (!change.ok || change.value.inForceOn === undefined) return change;
-  return failed({ kind: 'in-force-already', change: change.value.id, on: change.value.inForceOn });
+  return failed({ kind: 'in-force-already', change: change.value.id, on: change.value.inForceOn, display });
 }
 
 /** What the proposal changes of its line; what else became of the line meanwhile stays. */
@@ -200,7 +149,7 @@ function forced(records: Records, change: HouseChange, inForceOn: string): Resul
   const label = `${change.id} in force: ${wordsOf(after ?? before)}`;
   return ok(
     squashChanges(label, [
-      lineWritten(records, label, { before, after }),
+      lineWritten(records, label, { before, after, for: change.for }),
       { ...emptyChange(''), updated: [updated('houseChange', change, to)] },
       followingAgain(records, change),
     ]),
@@ -223,7 +172,10 @@ function removalFault(records: Records, line: Line | undefined): ActFault | unde
   return line && by.length > 0 ? { kind: 'needed', record: { kind: 'line', id: line.id }, by } : undefined;
 }
 
-function lineWritten(records: Records, label: string, { before, after }: Pick<LineEdit, 'before' | 'after'>): Change {
+type Wanted = { readonly [K in 'before' | 'after' | 'for']: LineEdit[K] | undefined };
+
+function lineWritten(records: Records, label: string, { before, after, for: tanks }: Wanted): Change {
+  if (after && tanks) return diffRecords(label, records, withLineFor(records, after, tanks));
   if (after) return linesWritten(records, label, [after]);
   if (!before) return emptyChange(label);
   return diffRecords(label, records, withLines(records, before.recipe, { gone: [before.id] }));
@@ -244,8 +196,8 @@ export const dropHouse = act<z.infer<typeof Drop>>({
   name: 'dropHouse',
   says: 'Takes a proposed change of a house away.',
   input: Drop,
-  run: ({ records }, { change: id }) => {
-    const change = findProposal(records, id);
+  run: (derived, { change: id }) => {
+    const change = findProposal(derived, id);
     return change.ok ? ok(recordRemoved(`${change.value.id} dropped`, 'houseChange', change.value)) : change;
   },
 });
@@ -282,7 +234,8 @@ type Answered = Pick<z.infer<typeof Answer>, 'job' | 'answer'>;
 function answerFault(derived: Derived, change: HouseChange, { job: id, answer }: Answered): ActFault | undefined {
   const on = { change: change.id, job: id };
   const before = answerOf(change, id);
-  if (before) return { kind: 'answered-already', ...on, answer: before.answer, on: before.on };
+  if (before)
+    return { kind: 'answered-already', ...on, answer: before.answer, on: before.on, display: derived.display };
   if (change.inForceOn === undefined) return { kind: 'only-proposed', change: change.id };
   const worked = derived.job(id);
   if (!worked || !recipesOf(derived.records, worked.job).has(change.recipe))

@@ -160,7 +160,7 @@ export const newOrder = act<z.infer<typeof NewOrder>>({
 });
 
 function packLine(
-  { records, today }: Derived,
+  { records, today, display }: Derived,
   supplier: string,
   { pack: id, count }: z.infer<typeof NewOrder>['packs'][number],
 ): Result<SuppliedLine, ActFault> {
@@ -171,7 +171,7 @@ function packLine(
   if (seller !== undefined && seller !== supplier)
     return failed({ kind: 'pack-of-another', pack: id, supplier, seller });
   const price = priceOn(records, id, today);
-  if (!price) return failed({ kind: 'pack-without-price', pack: id, on: today });
+  if (!price) return failed({ kind: 'pack-without-price', pack: id, on: today, display });
   const [label, unit] = [goodsLabel(of, records), unitInStore(of, records) ?? 'each'];
   return ok({ supplier, of, label, amount, unit, count, askedCoins: price.priceCoins, for: [] });
 }
@@ -182,7 +182,7 @@ export const closeOrder = act<z.infer<typeof CloseOrder>>({
   name: 'closeOrder',
   says: 'Closes an order: what has not come is not coming, and is needed again.',
   input: CloseOrder,
-  run: ({ records, today }, { order: id, on: day = today }) => {
+  run: ({ records, today, display }, { order: id, on: day = today }) => {
     const fault = dayFault(day);
     if (fault) return failed(fault);
     const found = findRecord(records, 'order', id);
@@ -190,8 +190,9 @@ export const closeOrder = act<z.infer<typeof CloseOrder>>({
     const from = found.value;
     const { state } = orderStanding(records, from, day);
     if (state === 'in') return failed({ kind: 'order-all-in', order: id });
-    if (from.closedOn !== undefined) return failed({ kind: 'order-closed', order: id, closedOn: from.closedOn });
-    if (day < from.on) return failed({ kind: 'before-ordered', order: id, ordered: from.on, on: day });
+    if (from.closedOn !== undefined)
+      return failed({ kind: 'order-closed', order: id, closedOn: from.closedOn, display });
+    if (day < from.on) return failed({ kind: 'before-ordered', order: id, ordered: from.on, on: day, display });
     return ok(recordChanged(`${id} closed: the rest is not coming`, 'order', { from, to: { ...from, closedOn: day } }));
   },
 });

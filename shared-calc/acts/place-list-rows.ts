@@ -5,7 +5,9 @@ import type { PriceListMap } from '#shared-calc/fields/price-list-map.ts';
 import { isRounded, packIn, type WrittenPack } from '#shared-calc/read/list-pack.ts';
 import type { Pack, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import type { ListCellFault, ListRow, PriceList } from './price-list.ts';
+import { rowAsTyped, type RowChoice } from './row-choice.ts';
 
 /** Why a row is left. */
 export type ListRowFault =
@@ -52,12 +54,6 @@ export interface LeftRow {
   readonly fault: ListRowFault;
 }
 
-/** What a person has chosen for a row. */
-export type RowChoice =
-  | { readonly act: 'take'; readonly material: string }
-  | { readonly act: 'new material'; readonly label: string }
-  | { readonly act: 'leave' };
-
 export interface Placing {
   readonly records: Records;
   /** Whose list it is. */
@@ -87,16 +83,19 @@ export function placeRows({ rows }: Pick<PriceList, 'rows'>, placing: Placing): 
   return { taken, left: [...left, ...doubled].toSorted((one, other) => one.row - other.row) };
 }
 
+const AS_LISTED: RowChoice = {};
+const LEFT_OUT: ListRowFault = { kind: 'left-out' };
+
 type GoodsOf = (row: ListRow) => Result<string, ListRowFault>;
 
 function placeRow(row: ListRow, goodsOf: GoodsOf, placing: Placing): Result<PlacedRow, ListRowFault> {
-  const choice = placing.choices?.get(row.row);
-  if (choice?.act === 'leave') return failed({ kind: 'left-out' });
-  const fault = row.fault ?? strangerFault(row, placing);
+  const choice = placing.choices?.get(row.row) ?? AS_LISTED;
+  const fault = choice.act === 'leave' ? LEFT_OUT : (row.fault ?? strangerFault(row, placing));
   if (fault) return failed(fault);
-  if (choice?.act === 'new material') return placeNew(row, choice.label.trim());
-  const material = choice ? ok(choice.material) : goodsOf(row);
-  return material.ok ? placeKnown(row, material.value, placing) : material;
+  const said = choice === AS_LISTED ? row : rowAsTyped(row, choice, workshopOf(placing.records));
+  if (choice.act === 'new material') return placeNew(said);
+  const material = choice.material === undefined ? goodsOf(said) : ok(choice.material);
+  return material.ok ? placeKnown(said, material.value, placing) : material;
 }
 
 function strangerFault({ supplier: named }: ListRow, { supplier }: Placing): ListRowFault | undefined {
@@ -127,7 +126,8 @@ function standingPrice(
   return { beforeCoins: before.priceCoins, isThere: before.from === from && before.priceCoins === priceCoins };
 }
 
-function placeNew(row: ListRow, label: string): Result<PlacedRow, ListRowFault> {
+function placeNew(row: ListRow): Result<PlacedRow, ListRowFault> {
+  const label = row.label.trim();
   if (label === '') return failed({ kind: 'no-label' });
   if (!row.pack.ok) return row.pack;
   const price = priceOfRow(row);
@@ -169,11 +169,14 @@ interface OfGoods {
   readonly unit: string;
 }
 
-/** The pack that a row is a price of; where the row names none, the one that the supplier sells of it. */
+/**
+ * The pack that a row is a price of. Where the row names none it is the one that the supplier sells of it; where its
+ * pack cannot be read (`1 bag`) it is the one that bears its article number.
+ */
 function packOfRow(row: ListRow, goods: OfGoods, { records, supplier }: Placing): Result<FoundPack, ListRowFault> {
   const packs = packsOf(records, goods.material).filter((pack) => (sellerOf(records, pack) ?? supplier) === supplier);
   if (!row.pack.ok) {
-    const only = row.pack.fault.kind === 'pack-empty' ? onlyPack(packs, row.article) : undefined;
+    const only = row.pack.fault.kind === 'pack-empty' ? onlyPack(packs, row.article) : packNumbered(packs, row.article);
     const { unit } = goods;
     return only ? ok({ pack: { amount: only.amount, unit }, amount: only.amount, known: only }) : row.pack;
   }
@@ -188,10 +191,14 @@ function packOfRow(row: ListRow, goods: OfGoods, { records, supplier }: Placing)
   });
 }
 
-/** The one pack of an article, where a supplier sells one alone. */
+/** The one pack of an article, or of a supplier who sells one alone. */
 function onlyPack(packs: readonly Pack[], article: string): Pack | undefined {
-  const numbered = packs.filter((pack) => article !== '' && pack.article === article);
-  const [only, ...others] = numbered.length > 0 ? numbered : packs;
+  const [only, ...others] = packs;
+  return packNumbered(packs, article) ?? (others.length === 0 ? only : undefined);
+}
+
+function packNumbered(packs: readonly Pack[], article: string): Pack | undefined {
+  const [only, ...others] = packs.filter((pack) => article !== '' && pack.article === article);
   return others.length === 0 ? only : undefined;
 }
 

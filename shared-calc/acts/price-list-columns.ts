@@ -10,7 +10,8 @@ export type ColumnsFault =
       readonly heading: string;
       readonly headings: readonly string[];
     }
-  | { readonly kind: 'heading-twice'; readonly heading: string };
+  /** `columns` are the names by which each can be told apart. */
+  | { readonly kind: 'heading-twice'; readonly heading: string; readonly columns: readonly string[] };
 
 /** The index of each column that was found. */
 export type FoundColumns = Readonly<Partial<Record<ListColumn, number>>>;
@@ -41,11 +42,22 @@ export function findColumns(headings: readonly string[], names: ColumnNames): Re
     if (heading === undefined) continue;
     const [at, ...others] = headingsLike(heading, headings);
     if (at === undefined) return failed({ kind: 'no-such-heading', column, heading, headings });
-    if (others.length > 0) return failed({ kind: 'heading-twice', heading });
+    if (others.length > 0) return failed({ kind: 'heading-twice', heading, columns: [at, ...others].map(columnAt) });
     found[column] = at;
   }
   const lacks = lacking(found);
   return lacks.length > 0 ? failed({ kind: 'no-heading', lacks, headings }) : ok(found);
+}
+
+/** The columns that a map, the last list or the program's own headings name, as far as the list has them once. */
+export function usualColumns(headings: readonly string[], names: ColumnNames): FoundColumns {
+  const found: Partial<Record<ListColumn, number>> = {};
+  for (const column of listColumns) {
+    const [heading = names.map?.columns?.[column]] = usualHeadings(column, headings, names);
+    const [at, ...others] = heading === undefined ? [] : headingsLike(heading, headings);
+    if (at !== undefined && others.length === 0) found[column] = at;
+  }
+  return found;
 }
 
 function usualHeadings(
@@ -57,8 +69,14 @@ function usualHeadings(
   return [...(before === undefined ? [] : [before]), column].filter((name) => headingsLike(name, headings).length > 0);
 }
 
+/** The name of a column by its place, for a list without headings or with two alike: `column 4`. */
+export function columnAt(at: number): string {
+  return `column ${at + 1}`;
+}
+
 function headingsLike(name: string, headings: readonly string[]): readonly number[] {
-  return headings.flatMap((heading, at) => (plain(heading) === plain(name) ? [at] : []));
+  const found = headings.flatMap((heading, at) => (plain(heading) === plain(name) ? [at] : []));
+  return found.length > 0 ? found : headings.flatMap((_, at) => (columnAt(at) === plain(name) ? [at] : []));
 }
 
 function plain(heading: string): string {

@@ -7,7 +7,9 @@ import { readListPack, type ListPackFault, type WrittenPack } from '#shared-calc
 import { readSheet, type ListSheet, type SheetFault, type SheetRow } from '#shared-calc/read/list-sheet.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { takeMoneyApart } from '#shared-calc/read/list-money.ts';
 import {
+  columnAt,
   findColumns,
   knownHeadings,
   ownHeadings,
@@ -65,17 +67,26 @@ export interface ListReading extends ColumnNames {
  * the list, then from what was remembered, then from the workshop.
  */
 export function readPriceList(text: string, reading: ListReading): Result<PriceList, ListFault> {
-  const sheet = readSheet(text, knownHeadings(reading));
-  if (!sheet.ok) return sheet;
-  const { heading: headings } = sheet.value;
-  const columns = findColumns(headings, reading);
+  const read = readSheet(text, knownHeadings(reading));
+  if (!read.ok) return read;
+  const columns = findColumns(read.value.heading, reading);
   if (!columns.ok) return columns;
+  const sheet = withHeading(read.value, columns.value);
+  const { heading: headings } = sheet;
   const usualDay = reading.map?.from ?? reading.remembered?.from;
   if (columns.value.from === undefined && usualDay === undefined) return failed({ kind: 'no-day', headings });
   const isOwn = !reading.map?.columns && ownHeadings.every((name) => headings.includes(name));
-  const context = contextOf({ sheet: sheet.value, columns: columns.value, usualDay, isOwn }, reading);
-  const rows = sheet.value.rows.map((row) => readRow(row, context));
+  const context = contextOf({ sheet, columns: columns.value, usualDay, isOwn }, reading);
+  const rows = sheet.rows.map((row) => readRow(row, context));
   return ok({ headings, columns: columns.value, dialect: context.dialect, isOwn, rows });
+}
+
+/** A first row with an amount of money for its price is no heading: the list has none. */
+function withHeading(sheet: ListSheet, { price = -1 }: FoundColumns): ListSheet {
+  const { heading, rows } = sheet;
+  if (takeMoneyApart(heading[price] ?? '') === undefined) return sheet;
+  const counted = rows.map(({ row, cells }) => ({ row: row + 1, cells }));
+  return { ...sheet, heading: heading.map((_, at) => columnAt(at)), rows: [{ row: 1, cells: heading }, ...counted] };
 }
 
 interface FoundSheet extends Pick<RowContext, 'columns' | 'usualDay'> {

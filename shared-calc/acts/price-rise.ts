@@ -5,6 +5,8 @@ import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { added, emptyChange, updated, type Change } from '#shared-calc/records/change.ts';
 import type { Pack, PackPrice, Records } from '#shared-calc/records/records.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
@@ -56,7 +58,8 @@ export function risenPrices(
     const before = priceOn(records, pack.id, from);
     return before ? [{ pack, before, coins: roundCoins(before.priceCoins * (1 + share)) }] : [];
   });
-  if (risen.length === 0) return failed({ kind: 'nothing-priced', supplier, on: from });
+  if (risen.length === 0)
+    return failed({ kind: 'nothing-priced', supplier, on: from, display: displayOf(workshopOf(records)) });
   return ok(risen);
 }
 

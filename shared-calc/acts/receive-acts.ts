@@ -8,6 +8,7 @@ import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { lotMove, moveIds, movesAdded } from '#shared-calc/jobs/written-moves.ts';
 import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import type { Move, Order, Records } from '#shared-calc/records/records.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
 import { act } from './act.ts';
@@ -68,10 +69,14 @@ interface Came {
 }
 
 /** What came, line by line; more than is open only with a note. */
-function cameOf({ records }: Derived, order: Order, { lines, on, note }: OnReceipt): Result<readonly Came[], ActFault> {
+function cameOf(
+  { records, display }: Derived,
+  order: Order,
+  { lines, on, note }: OnReceipt,
+): Result<readonly Came[], ActFault> {
   const standing = orderStanding(records, order, on);
   const noted = note.trim() !== '';
-  const fault = orderFault(standing, { on, noted });
+  const fault = orderFault(standing, { on, noted, display });
   if (fault) return failed(fault);
   const came: Came[] = [];
   for (const asked of lines ?? openLines(standing)) {
@@ -85,13 +90,14 @@ function cameOf({ records }: Derived, order: Order, { lines, on, note }: OnRecei
 interface OfReceipt {
   readonly on: OnDay;
   readonly noted: boolean;
+  readonly display: Display;
 }
 
-function orderFault({ order, state }: OrderStanding, { on, noted }: OfReceipt): ActFault | undefined {
+function orderFault({ order, state }: OrderStanding, { on, noted, display }: OfReceipt): ActFault | undefined {
   const { id, on: ordered, closedOn = on } = order;
-  if (on < ordered) return { kind: 'before-ordered', order: id, ordered, on };
+  if (on < ordered) return { kind: 'before-ordered', order: id, ordered, on, display };
   if (state === 'in' && !noted) return { kind: 'order-all-in', order: id };
-  return state === 'closed' && !noted ? { kind: 'order-closed', order: id, closedOn } : undefined;
+  return state === 'closed' && !noted ? { kind: 'order-closed', order: id, closedOn, display } : undefined;
 }
 
 type AskedLine = NonNullable<Receipt['lines']>[number];

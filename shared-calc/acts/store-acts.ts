@@ -7,7 +7,7 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import { lotMove, moveIds, movesAdded, partMoves, type MoveWords } from '#shared-calc/jobs/written-moves.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import { recordKinds, type Move, type Records } from '#shared-calc/records/records.ts';
+import { recordKinds, type Move } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
@@ -185,7 +185,7 @@ export const countStock = act<z.infer<typeof CountStock>>({
     const { lots, onHand } = stock(records, of, { asked: day });
     const stands = only === undefined ? onHand : (lots.find((each) => each.lot.id === only)?.amount ?? 0);
     const from = { members: membersOf(records, of), on: day, lot: only, from: 'all' } as const;
-    const moves = countMoves(records, { from, of, stands, amount, note: words });
+    const moves = countMoves(derived, { from, of, stands, amount, note: words });
     return moves.ok ? ok(movesAdded(`${goodsOf(derived, { of, amount })} counted`, moves.value)) : moves;
   },
 });
@@ -200,7 +200,7 @@ interface Counted {
 
 /** What was missing goes as a loss does; what was over stands in the lot that is used last, or in one of its own. */
 function countMoves(
-  records: Records,
+  { records, display }: Derived,
   { from, of, stands, amount, note: words }: Counted,
 ): Result<readonly Move[], ActFault> {
   const difference = amount - stands;
@@ -208,7 +208,8 @@ function countMoves(
   if (Math.abs(difference) <= NOTHING) return ok([]);
   if (difference < 0) {
     const gone = takeLots(records, { ...from, amount: -difference });
-    if (-difference - partsSum(gone) > NOTHING) return failed({ kind: 'counted-before', goods: of, on: from.on });
+    if (-difference - partsSum(gone) > NOTHING)
+      return failed({ kind: 'counted-before', goods: of, on: from.on, display });
     return ok(partMoves(gone, told, moveIds(records)));
   }
   const into = takeLots(records, { ...from, amount: Infinity }).at(-1)?.lot;

@@ -4,6 +4,7 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import { animalsOn, dayNumber, mayTakeOn, tubStock, type TubStock } from '#shared-calc/prepare/tub-stock.ts';
 import { moveIds } from '#shared-calc/jobs/written-moves.ts';
 import { tubGrowth } from '#shared-calc/prepare/standing-tub.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { added, emptyChange, updated, type Change } from '#shared-calc/records/change.ts';
 import type { CultureKind, Move, Tub } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -22,13 +23,13 @@ interface OpenTub {
 }
 
 /** A tub that stands on a day, with its moves; one with a later move is refused, for that was worked from this day. */
-function openTub({ records }: Derived, id: string, on: PlainDay): Result<OpenTub, ActFault> {
+function openTub({ records, display }: Derived, id: string, on: PlainDay): Result<OpenTub, ActFault> {
   const tub = findRecord(records, 'tub', id);
   if (!tub.ok) return tub;
   const kind = findRecord(records, 'cultureKind', tub.value.kind);
   if (!kind.ok) return kind;
   const moves = [...records.move.values()].filter(({ lot }) => lot === id);
-  const fault = dayFault(on) ?? notOpen(tub.value, moves, on);
+  const fault = dayFault(on) ?? notOpen(tub.value, moves, { on, display });
   if (fault) return failed(fault);
   return ok({ tub: tub.value, kind: kind.value, moves, stock: stockOn(tub.value, kind.value, { moves, on }) });
 }
@@ -36,10 +37,10 @@ function openTub({ records }: Derived, id: string, on: PlainDay): Result<OpenTub
 function notOpen(
   { id: tub, startedOn, endedOn = '9999-12-31' }: Tub,
   moves: readonly Move[],
-  on: PlainDay,
+  { on, display }: { readonly on: PlainDay; readonly display: Display },
 ): ActFault | undefined {
-  if (on < startedOn || on >= endedOn) return { kind: 'tub-not-standing', tub, on };
-  return moves.some((move) => move.on > on) ? { kind: 'tub-moved-later', tub, on } : undefined;
+  if (on < startedOn || on >= endedOn) return { kind: 'tub-not-standing', tub, on, display };
+  return moves.some((move) => move.on > on) ? { kind: 'tub-moved-later', tub, on, display } : undefined;
 }
 
 function stockOn(
@@ -76,7 +77,8 @@ export const harvestTub = act<z.infer<typeof HarvestTub>>({
     if (!given) return failed({ kind: 'tub-not-known', tub: id });
     const { may, over } = given;
     const asked = amount ?? may;
-    if (asked > may + LITTLE || asked <= 0) return failed({ kind: 'tub-gives-less', tub: id, asked, may, on });
+    if (asked > may + LITTLE || asked <= 0)
+      return failed({ kind: 'tub-gives-less', tub: id, asked, may, on, display: derived.display });
     const what = sold ? 'sold' : 'used';
     const taken = { ...newMove(derived, open.value, { on, what, amount: -asked }), ...(job !== undefined && { job }) };
     const change = { ...emptyChange(`${Math.round(asked)} taken from tub ${id}`), added: [added('move', taken)] };
@@ -153,6 +155,7 @@ export function splitFrom(derived: Derived, { from, founders, on, into }: Split)
   const { stock } = open.value;
   if (!stock) return failed({ kind: 'tub-not-known', tub: from });
   const stands = animalsOn(stock, dayNumber(on));
-  if (founders > stands) return failed({ kind: 'tub-gives-less', tub: from, asked: founders, may: stands, on });
+  if (founders > stands)
+    return failed({ kind: 'tub-gives-less', tub: from, asked: founders, may: stands, on, display: derived.display });
   return ok([{ ...newMove(derived, open.value, { on, what: 'used', amount: -founders }), note: `split into ${into}` }]);
 }

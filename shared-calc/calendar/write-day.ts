@@ -21,7 +21,13 @@ export const monthNames = [
 /** A day as the workshop writes it, which every reader of days takes back. */
 export function writeDay(day: Day, order: DateOrder = 'ymd'): string {
   if (order === 'ymd') return day;
-  const [year, month = 1, date] = day.split('-').map(Number);
+  const year = Number(day.slice(0, 4));
+  return order === 'dmy' ? `${writeShortDay(day, order)} ${year}` : `${writeShortDay(day, order)}, ${year}`;
+}
+
+/** A day without its year, for a narrow place: `12 May`, `May 12` where the month comes first. */
+export function writeShortDay(day: Day, order: DateOrder = 'ymd'): string {
+  const [, month = 1, date] = day.split('-').map(Number);
   const name = (monthNames[month - 1] ?? '').slice(0, 3);
-  return order === 'dmy' ? `${date} ${name} ${year}` : `${name} ${date}, ${year}`;
+  return order === 'mdy' ? `${name} ${date}` : `${date} ${name}`;
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { beginnings } from './beginnings.ts';
 
-import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
+import { ChangeSchema, SentChangeSchema } from '#shared-calc/records/change-schema.ts';
 
 import type { Channel } from './channel-names.ts';
 import { RecordListsSchema } from './record-lists.ts';
@@ -90,7 +90,7 @@ export const channels = {
     output: z.strictObject({ info: BookInfo, entries: z.array(Entry) }),
   },
   /** The page has already applied its own change, so it is not sent back. */
-  'book.apply': { input: z.strictObject({ ...standing, change: ChangeSchema }), output: z.strictObject(written) },
+  'book.apply': { input: z.strictObject({ ...standing, change: SentChangeSchema }), output: z.strictObject(written) },
   /** `change` is left out if there was nothing to undo. Refused if the book has moved on from `onRevision`. */
   'book.undo': {
     input: z.strictObject(standing),

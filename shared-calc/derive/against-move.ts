@@ -210,7 +210,7 @@ function sayApart(derived: Derived, lots: readonly LotStock[]): readonly Against
       const goods = same.map(({ lot, amount }) => goodsSaid(derived, lot.of, amount));
       return {
         what: 'quarantine',
-        why: `In quarantine until ${sayPlainDate(until)}, ${sayDays(daysBetween(derived.today, until))} more: ${goods.join('; ')}.`,
+        why: `In quarantine until ${sayPlainDate(until, derived.display)}, ${sayDays(daysBetween(derived.today, until))} more: ${goods.join('; ')}.`,
       };
     });
 }
@@ -222,12 +222,12 @@ function againstWatch({ records }: Derived, { sheet }: DerivedJob): readonly Aga
 }
 
 /** Animals for its sizes that still stand apart. */
-function againstAnimals({ records, today: on }: Derived, { sheet }: DerivedJob): readonly Against[] {
+function againstAnimals({ records, today: on, display }: Derived, { sheet }: DerivedJob): readonly Against[] {
   const sizes = new Set(sheet.columns.map(({ size }) => size));
   return batchesNow(records, on).flatMap(({ batch, kind, until, daysLeft, placements }) => {
     const count = placements.filter(({ size }) => sizes.has(size)).reduce((sum, each) => sum + each.count, 0);
     if (daysLeft === 0 || count === 0) return [];
-    const why = `In quarantine until ${sayPlainDate(until)}, ${sayDays(daysLeft)} more: ${count} of ${kind.label}, batch ${batch.id}.`;
+    const why = `In quarantine until ${sayPlainDate(until, display)}, ${sayDays(daysLeft)} more: ${count} of ${kind.label}, batch ${batch.id}.`;
     return [{ what: 'quarantine', why }];
   });
 }

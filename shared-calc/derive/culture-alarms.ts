@@ -1,6 +1,6 @@
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
-import { sayDay } from '#shared-calc/prepare/say-day.ts';
-import { boardWarnings, sayLateCultures, type WriteCoins } from '#shared-calc/prepare/say-cultures.ts';
+import { sayDay, type SaidDays } from '#shared-calc/prepare/say-day.ts';
+import { boardWarnings, sayLateCultures, type LateTerms } from '#shared-calc/prepare/say-cultures.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 
 export interface CultureAlarm {
@@ -11,19 +11,22 @@ export interface CultureAlarm {
 /** Today's alarms of the board: what comes too late for a tub, and which tubs to start by when. */
 export function cultureAlarms(
   board: CultureBoard,
-  { today, coins }: { readonly today: Day; readonly coins: WriteCoins },
+  terms: LateTerms & { readonly today: Day },
 ): readonly CultureAlarm[] {
   return [
-    ...sayLateCultures(board, coins).map((says): CultureAlarm => ({ level: 'stop', says })),
-    ...startWords(board, today),
+    ...sayLateCultures(board, terms).map((says): CultureAlarm => ({ level: 'stop', says })),
+    ...startWords(board, terms),
     ...boardWarnings(board).map(({ says }): CultureAlarm => ({ level: 'watch', says })),
   ];
 }
 
 /** Tubs to start besides those that stand, and the last day to do so. */
-function startWords({ tubs, spare, startBy, standing, kind }: CultureBoard, today: Day): readonly CultureAlarm[] {
+function startWords(
+  { tubs, spare, startBy, standing, kind }: CultureBoard,
+  { today, display }: { readonly today: Day; readonly display: SaidDays },
+): readonly CultureAlarm[] {
   if (tubs + spare === 0) return [];
-  const by = startBy === undefined ? '' : startBy < today ? ' today' : ` by ${sayDay(startBy)}`;
+  const by = startBy === undefined ? '' : startBy < today ? ' today' : ` by ${sayDay(startBy, display)}`;
   const wanted = [
     ...(tubs > 0 ? [`${tubs} ${tubs === 1 ? 'tub' : 'tubs'}`] : []),
     ...(spare > 0 ? [`${spare} spare`] : []),

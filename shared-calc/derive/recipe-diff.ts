@@ -30,6 +30,16 @@ export function recipeDiff(left: RecipeSide, right: RecipeSide): readonly LineDi
   return diffLines(linesOf(left.records, left.recipe), linesOf(right.records, right.recipe));
 }
 
+/** The lines that differ on a tank and not on the others, or otherwise than on them. */
+export function tankDiff(left: RecipeSide, right: RecipeSide, tank: string): readonly LineDifference[] {
+  const usual = new Map(recipeDiff(left, right).map((each) => [each.line, each]));
+  const [had, has] = [left, right].map(({ records, recipe }) => linesFor(records, recipe, tank));
+  return diffLines(had ?? [], has ?? []).filter((each) => {
+    const same = usual.get(each.line);
+    return !same || isOtherLine(same.left, each.left) || isOtherLine(same.right, each.right);
+  });
+}
+
 function diffLines(had: readonly Line[], has: readonly Line[]): readonly LineDifference[] {
   const [before, after] = [had, has].map((lines) => new Map(lines.map((line) => [line.name, line])));
   const names = has.map(({ name }) => name);

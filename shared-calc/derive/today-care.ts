@@ -1,14 +1,16 @@
-import type { DerivedJob } from './derived.ts';
+import type { Derived, DerivedJob } from './derived.ts';
 import { isHandedOver } from './planned-jobs.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
-import type { Records } from '#shared-calc/records/records.ts';
 import { fitter, ofJob, type TodayDraft } from './today-item.ts';
 
 /** The step with which a call or a visit was made. */
 const CARED = 'care';
 
 /** The next call or visit of a job that is handed over: the first that no care since covers. */
-export function careItems({ job, plan }: DerivedJob, { done }: Pick<Records, 'done'>): readonly TodayDraft[] {
+export function careItems(
+  { job, plan }: DerivedJob,
+  { records: { done }, display }: Pick<Derived, 'records' | 'display'>,
+): readonly TodayDraft[] {
   if (!isHandedOver(job)) return [];
   const dates = plan();
   if (!dates.ok) return [];
@@ -23,7 +25,7 @@ export function careItems({ job, plan }: DerivedJob, { done }: Pick<Records, 'do
       day: next.date,
       what: next.act,
       who: fitter,
-      why: `Handed over on ${sayDay(handover)}`,
+      why: `Handed over on ${sayDay(handover, display)}`,
       tick: { is: 'did', step: CARED, ends: true },
     },
   ];

@@ -35,7 +35,7 @@ export function tubItems(derived: Derived): readonly TodayDraft[] {
 type Given = Map<string, number>;
 
 function feedItem(
-  { records: { done } }: Derived,
+  { records: { done }, display }: Derived,
   { label, feedEveryDays }: CultureKind,
   { id, startedOn }: { readonly id: string; readonly startedOn: Day },
 ): TodayDraft | undefined {
@@ -48,7 +48,7 @@ function feedItem(
     day: addDays(last, feedEveryDays),
     what: `feed ${id}`,
     who: grower,
-    why: `${label}, ${last === startedOn && fed.length === 0 ? 'started' : 'fed'} on ${sayDay(last)}, every ${feedEveryDays} days`,
+    why: `${label}, ${last === startedOn && fed.length === 0 ? 'started' : 'fed'} on ${sayDay(last, display)}, every ${feedEveryDays} days`,
     tick: { is: 'did', step: FED, ends: false },
   };
 }
@@ -100,7 +100,7 @@ function harvestItem({ tub, job, date, animals }: Harvest, display: Display): To
     day: date,
     what: `harvest ${writeNumber(animals, 0, display)} for ${job}`,
     who: grower,
-    why: `For the build of ${sayDay(date)}, out of tub ${tub}`,
+    why: `For the build of ${sayDay(date, display)}, out of tub ${tub}`,
     tick: { is: 'harvest', animals },
   };
 }

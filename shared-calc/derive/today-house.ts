@@ -13,7 +13,7 @@ export function houseItems({ job }: DerivedJob, derived: Derived): readonly Toda
       day: inForceOn,
       what: `take or leave ${id}`,
       who: builder,
-      why: `${line} of the house changed on ${sayDay(inForceOn)}${note === '' ? '' : `: ${note}`}`,
+      why: `${line} of the house changed on ${sayDay(inForceOn, derived.display)}${note === '' ? '' : `: ${note}`}`,
       tick: { is: 'go' },
     };
   });

@@ -3,15 +3,16 @@ import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { nextActOf } from '#shared-calc/jobs/next-act.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
-import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { sayDay, type SaidDays } from '#shared-calc/prepare/say-day.ts';
 import type { IssuedQuote, Job, Records } from '#shared-calc/records/records.ts';
+import type { Derived } from './derived.ts';
 import { builder, ofJob, type TodayDraft } from './today-item.ts';
 
 /** Days after which an enquiry is answered, and days before a quote runs out at which its client is asked. */
 const ANSWER_DAYS = 3;
 const ASK_DAYS = 3;
 
-export function enquiryItems(job: Job): readonly TodayDraft[] {
+export function enquiryItems(job: Job, days: SaidDays): readonly TodayDraft[] {
   if (job.state !== 'enquiry' || job.enquiredOn === undefined) return [];
   return [
     {
@@ -19,14 +20,17 @@ export function enquiryItems(job: Job): readonly TodayDraft[] {
       day: addDays(job.enquiredOn, ANSWER_DAYS),
       what: 'answer the enquiry',
       who: builder,
-      why: `Enquired on ${sayDay(job.enquiredOn)}, and ${ANSWER_DAYS} days`,
+      why: `Enquired on ${sayDay(job.enquiredOn, days)}, and ${ANSWER_DAYS} days`,
       tick: { is: 'go' },
     },
   ];
 }
 
 /** The client is asked before the quote runs out, once; after its last day it has run out. */
-export function quoteItems(job: Job, { issuedQuote, done }: QuoteRecords, today: Day): readonly TodayDraft[] {
+export function quoteItems(
+  job: Job,
+  { records: { issuedQuote, done }, today, display }: Pick<Derived, 'records' | 'today' | 'display'>,
+): readonly TodayDraft[] {
   const quote = isBefore(job.state, 'accepted') ? latestQuote({ issuedQuote }, job.id) : undefined;
   const validUntil = quote && lastDayOf(quote);
   if (!quote || validUntil === undefined) return [];
@@ -38,7 +42,7 @@ export function quoteItems(job: Job, { issuedQuote, done }: QuoteRecords, today:
     day: validUntil,
     what: `${quote.id} ran out`,
     who: builder,
-    why: `Valid until ${sayDay(validUntil)}: revise it, or close the job`,
+    why: `Valid until ${sayDay(validUntil, display)}: revise it, or close the job`,
     tick: { is: 'go' },
   };
   if (asked || today > validUntil) return [ranOut];
@@ -48,13 +52,11 @@ export function quoteItems(job: Job, { issuedQuote, done }: QuoteRecords, today:
       day: addDays(validUntil, -ASK_DAYS),
       what: `ask about ${quote.id}`,
       who: builder,
-      why: `Issued on ${sayDay(quote.issuedOn)}, runs out on ${sayDay(validUntil)}`,
+      why: `Issued on ${sayDay(quote.issuedOn, display)}, runs out on ${sayDay(validUntil, display)}`,
       tick: { is: 'did', step: ASKED, ends: true },
     },
   ];
 }
-
-type QuoteRecords = Pick<Records, 'issuedQuote' | 'done'>;
 
 /** The step with which a client was asked for an answer. */
 const ASKED = 'asked';

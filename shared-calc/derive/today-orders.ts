@@ -1,16 +1,15 @@
-import type { Day } from '#shared-calc/calendar/day.ts';
 import { orderStanding } from '#shared-calc/buy/order-standing.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
-import type { Order, Records } from '#shared-calc/records/records.ts';
+import type { Order } from '#shared-calc/records/records.ts';
 import type { Derived } from './derived.ts';
 import { builder, type TodayDraft } from './today-item.ts';
 
 /** Orders with something still to come, on the day on which the first of it is due. */
-export function orderItems({ records, today }: Derived): readonly TodayDraft[] {
-  return [...records.order.values()].flatMap((order) => orderItem(order, records, today) ?? []);
+export function orderItems(derived: Derived): readonly TodayDraft[] {
+  return [...derived.records.order.values()].flatMap((order) => orderItem(order, derived) ?? []);
 }
 
-function orderItem(order: Order, records: Records, today: Day): TodayDraft | undefined {
+function orderItem(order: Order, { records, today, display }: Derived): TodayDraft | undefined {
   if (order.on > today) return undefined;
   const { lines } = orderStanding(records, order, today);
   const open = lines.filter((each) => each.open > 0).map(({ line }) => line);
@@ -26,7 +25,7 @@ function orderItem(order: Order, records: Records, today: Day): TodayDraft | und
     day: due,
     what: due < today ? `take in ${order.id}, or ask` : `take in ${order.id}`,
     who: builder,
-    why: `${supplier}, promised for ${sayDay(due)}; ${open.length} of ${order.lines.length} lines are out`,
+    why: `${supplier}, promised for ${sayDay(due, display)}; ${open.length} of ${order.lines.length} lines are out`,
     tick: { is: 'go' },
   };
 }

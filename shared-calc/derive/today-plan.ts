@@ -6,7 +6,7 @@ import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import type { PrepStepName } from '#shared-calc/prepare/prep-steps.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
-import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { sayDay, type SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { builder, ofJob, type TodayDraft } from './today-item.ts';
 
 const orderWords: Readonly<Partial<Record<PrepStepName, string>>> = {
@@ -32,7 +32,7 @@ const doWords: Readonly<Record<DoneStep, string>> = {
 };
 
 /** Goods of a paid job that are still to be ordered, on the last day to do so. */
-export function goodsItems({ job, plan }: DerivedJob, { records }: Derived): readonly TodayDraft[] {
+export function goodsItems({ job, plan }: DerivedJob, { records, display }: Derived): readonly TodayDraft[] {
   if (!isUnderWay(job) || isOrderedElsewhere(job, records)) return [];
   const dates = plan();
   if (!dates.ok) return [];
@@ -46,7 +46,7 @@ export function goodsItems({ job, plan }: DerivedJob, { records }: Derived): rea
             day: orderBy,
             what: orderWords[step] ?? `order ${step}`,
             who: builder,
-            why: whyOf(prep),
+            why: whyOf(prep, display),
             decides: prep.decides.is === 'to order' && prep.decides.first === step,
             tick: { is: 'go' },
           },
@@ -76,7 +76,7 @@ function isOfQuarantine(step: DoneStep): boolean {
 
 function actItems(
   { job, plan }: DerivedJob,
-  { records, calendar }: Derived,
+  { records, calendar, display }: Derived,
   passes: (step: DoneStep) => boolean,
 ): readonly TodayDraft[] {
   if (!isUnderWay(job)) return [];
@@ -93,12 +93,12 @@ function actItems(
       day,
       what: doWords[step],
       who,
-      why: whyOf(prep),
+      why: whyOf(prep, display),
       decides,
       tick: { is: 'did', step, ends },
     }));
 }
 
-function whyOf({ build, handover }: PrepPlan): string {
-  return `Build on ${sayDay(build)}, handover on ${sayDay(handover)}`;
+function whyOf({ build, handover }: PrepPlan, days: SaidDays): string {
+  return `Build on ${sayDay(build, days)}, handover on ${sayDay(handover, days)}`;
 }

@@ -47,7 +47,7 @@ function bestBeforeItems({ records, today, display }: Derived): readonly TodayDr
           ...ofToday(today),
           key: `${lot.id} best before`,
           what: `${isPast ? 'throw out or count' : 'use'} ${amountText(amount, material.unit, display)} of ${material.label}`,
-          why: `Best before ${sayDay(bestBefore)}`,
+          why: `Best before ${sayDay(bestBefore, display)}`,
         },
       ];
     });
@@ -120,7 +120,7 @@ function seasonItem(
     day: nextOpen(upTo > there || since < opens ? opens : since, calendar),
     what: `buy the year's ${label}: ${amountText(buy, unit, display)}`,
     who: builder,
-    why: capital(saySeasonDays(season)),
+    why: capital(saySeasonDays(season, display)),
     tick: { is: 'go' },
   };
 }

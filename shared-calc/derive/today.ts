@@ -18,11 +18,11 @@ const jobSources: readonly Source<DerivedJob>[] = [
   ['goods', goodsItems],
   ['quarantine', quarantineItems],
   ['steps', stepItems],
-  ['enquiry', ({ job }) => enquiryItems(job)],
-  ['quote', ({ job }, { records, today }) => quoteItems(job, records, today)],
+  ['enquiry', ({ job }, { display }) => enquiryItems(job, display)],
+  ['quote', ({ job }, derived) => quoteItems(job, derived)],
   ['next act', ({ job }, { records }) => nextActItems(job, records)],
   ['house', houseItems],
-  ['care', (job, { records }) => careItems(job, records)],
+  ['care', careItems],
 ];
 
 /** What follows for the workshop, or over all jobs together. */
@@ -50,8 +50,10 @@ export function openDue(): (derived: Derived) => Due {
     const ofJob = (id: string) => {
       const job = derived.job(id);
       if (!job) return [];
-      return jobs(id, [job, records.issuedQuote, records.done, records.order, records.houseChange], () =>
-        itemsOf(jobSources, job, derived),
+      return jobs(
+        id,
+        [job, derived.display, records.issuedQuote, records.done, records.order, records.houseChange],
+        () => itemsOf(jobSources, job, derived),
       );
     };
     return {

@@ -20,7 +20,7 @@ export const benchWords = {
   },
   house: {
     word: 'house value',
-    says: 'What the {house-recipe} says for every tank. A cell without a mark shows it.',
+    says: 'What the {house-recipe} says for every tank: a *house figure* or *choice* is given, a *house rule* works it. A cell without a mark shows it.',
   },
   'as-the-house': {
     word: 'as the house',

@@ -8,7 +8,8 @@ export const guides = {
   'first-quote': {
     title: 'The first quote',
     says: [
-      'Begin a job under {jobs|Jobs}, or on the {bench|size bench} where no size stands yet. Take a tank from the tank book, or enter it by its outside size.',
+      'In a new book {today|Today} lists what a first quote lacks, from units to prices. Write each entry where it stands: Enter goes on to the next field, *Next* to the next entry.',
+      'Later, begin a job under {jobs|Jobs}. Take a tank from the tank book, or enter it by its outside size.',
       'The bench works every {line} for that tank. Look at the {flag|flags}, and answer the {survey} for what is {not-known}.',
       'Go to {quotes|Quote}, read it as the client will, and issue it. It then stays as it is; a later wish becomes its next {revision}.',
       'When the client says yes and the {deposit} is in, {run|the shopping run} orders what is needed, and {prepare|the plan} says what to do on which day.',

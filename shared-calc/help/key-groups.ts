@@ -13,9 +13,11 @@ export const keyGroups: readonly KeyGroup[] = [
     on: 'grid',
     keys: [
       ['Arrows', 'to the next cell; with Ctrl to the next section, the first or the last size'],
-      ['Tab', 'to the cell at the right; with Shift at the left'],
+      ['Tab', 'out of the grid, to what comes next; with Shift to what comes before'],
+      ['Up on the first line', 'to the head of the column: Enter opens it or goes into its card, Menu key its acts'],
       ['Home, End', 'to the first and the last cell of the line; with Ctrl to the first and the last line'],
-      ['Shift with arrows', 'choose a range; with the mouse, Ctrl adds another'],
+      ['Shift with arrows', 'choose a range'],
+      ['Alt Shift A', 'keep it and choose another, as the mouse with Ctrl'],
       ['Shift Space, Ctrl Space', 'choose the whole line, the whole column'],
       ['Ctrl A', 'choose all'],
       ['Menu key, Shift F10', 'what can be done with it, as with the right button'],

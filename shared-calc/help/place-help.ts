@@ -113,6 +113,15 @@ export const placeHelp: Readonly<Record<PlaceId, PlaceHelp>> = {
     ],
     words: ['pack', 'landed'],
   },
+  'price-lists': {
+    what: 'The price lists that suppliers send: which column is which, which article is what of ours, what each row changes.',
+    acts: [
+      { act: 'chooseFile', does: 'reads a list of any making; one can be dropped on the window or pasted, too' },
+      { how: 'Write in a row', does: 'says what of ours it is, which pack, or that it is left out' },
+      { act: 'importPrices', does: 'takes every row that is understood as one step, which Undo takes back' },
+    ],
+    words: ['pack'],
+  },
   orders: {
     what: 'The orders with their suppliers: what is open, late, in, and what was paid.',
     acts: [
@@ -163,7 +172,7 @@ export const placeHelp: Readonly<Record<PlaceId, PlaceHelp>> = {
     acts: [
       { how: 'Add a material', does: 'begins a row for it' },
       { how: 'Set the price', does: 'gives a pack a new price from a day on' },
-      { act: 'importPrices', does: 'takes the price list of a supplier in' },
+      { act: 'importPrices', does: 'leads to where the price list of a supplier is taken in' },
     ],
     words: ['pack', 'carriage', 'tax-class'],
   },

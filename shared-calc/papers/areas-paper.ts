@@ -1,3 +1,4 @@
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import type { AreaCare } from '#shared-calc/prepare/size-care.ts';
 import { siteActs } from '#shared-calc/cautions/acts.ts';
 import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
@@ -6,14 +7,14 @@ import { paperDay, paperWeekday } from './paper-words.ts';
 import { careWords } from './step-words.ts';
 
 /** Visits to all tanks at clients, by area and week, so that one round covers them. */
-export function areasDocument(areas: readonly AreaCare[]): PaperDocument {
+export function areasDocument(areas: readonly AreaCare[], days: SaidDays): PaperDocument {
   return {
     title: 'Care calendar by area',
-    blocks: [...areas.flatMap(areaBlocks), cautionsBlock(cautionsOf(siteActs.round))],
+    blocks: [...areas.flatMap((area) => areaBlocks(area, days)), cautionsBlock(cautionsOf(siteActs.round))],
   };
 }
 
-function areaBlocks({ area, trips }: AreaCare): readonly PaperBlock[] {
+function areaBlocks({ area, trips }: AreaCare, days: SaidDays): readonly PaperBlock[] {
   return [
     heading(area === '' ? 'Area not written down' : area),
     {
@@ -21,10 +22,10 @@ function areaBlocks({ area, trips }: AreaCare): readonly PaperBlock[] {
       head: ['week of', 'tank', 'what', 'day'],
       rows: trips.flatMap(({ week, visits, calls }) =>
         [...visits, ...calls].map(({ job, title, act, date }) => [
-          paperDay(week),
+          paperDay(week, days),
           `${job} ${title}`,
           careWords[act] ?? act,
-          paperWeekday(date),
+          paperWeekday(date, days),
         ]),
       ),
       groups: 'beside',

@@ -16,7 +16,7 @@ export const buildPaper: MakePaper = (input) => {
   };
   const cards = buildCards(input.bench, terms);
   const reasons = reasonsOf(input.records, jobWords(input).id);
-  const decided = reasons.flatMap((done) => [sayReason(done, input.records), ...sayStoodAgainst(done)]);
+  const decided = reasons.flatMap((done) => [sayReason(done, input.derived), ...sayStoodAgainst(done)]);
   return ok({
     data: cards.map((card) => ({
       ...card,

@@ -1,9 +1,10 @@
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
 import { addDays } from '#shared-calc/calendar/day.ts';
 import { datedJob } from './dated-job.ts';
 import { cautionsBlock, heading, paragraph, type PaperBlock } from './document.ts';
 import type { SizeCare } from '#shared-calc/prepare/size-care.ts';
-import { titleOf, type MakePaper } from './paper-input.ts';
+import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { paperDay, paperWeekday } from './paper-words.ts';
 import { careWords } from './step-words.ts';
 import type { CareRound } from '#shared-calc/prepare/care-calendar.ts';
@@ -24,16 +25,17 @@ export const carePaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;
   const { plan, care, lamps } = dated.value;
+  const days = displayFor(input);
   const blocks: readonly PaperBlock[] = [
-    paragraph(`Handed over ${paperWeekday(plan.handover)}.`),
+    paragraph(`Handed over ${paperWeekday(plan.handover, days)}.`),
     heading('We call and visit'),
     {
       is: 'list',
-      items: plan.care.map(({ act, date }) => `${paperWeekday(date)}: ${careWords[act] ?? act}`),
+      items: plan.care.map(({ act, date }) => `${paperWeekday(date, days)}: ${careWords[act] ?? act}`),
       tick: true,
     },
-    ...(lamps ? [paragraph(`Lamps are due from ${paperDay(lamps.from)} to ${paperDay(lamps.to)}.`)] : []),
-    ...care.flatMap(sizeBlocks),
+    ...(lamps ? [paragraph(`Lamps are due from ${paperDay(lamps.from, days)} to ${paperDay(lamps.to, days)}.`)] : []),
+    ...care.flatMap((size) => sizeBlocks(size, days)),
     cautionsBlock(eachOnce(care.flatMap(({ cautions }) => cautions))),
   ];
   return ok({
@@ -48,7 +50,7 @@ function roundDays({ everyDays, first, once }: CareRound): readonly string[] {
   return Array.from({ length: times }, (_, at) => addDays(first, at * everyDays));
 }
 
-function sizeBlocks({ called, tank, rounds }: SizeCare): readonly PaperBlock[] {
+function sizeBlocks({ called, tank, rounds }: SizeCare, days: SaidDays): readonly PaperBlock[] {
   const none = rounds.length === 0 ? [paragraph('Nothing collects in it and nothing is misted by a pump.')] : [];
   return [
     heading(`${called}, ${tank}`),
@@ -56,7 +58,7 @@ function sizeBlocks({ called, tank, rounds }: SizeCare): readonly PaperBlock[] {
     ...rounds.map((round): PaperBlock => ({
       is: 'days',
       text: `${roundWords[round.act]}, ${round.says}`,
-      items: roundDays(round).map((each) => paperDay(each)),
+      items: roundDays(round).map((each) => paperDay(each, days)),
     })),
   ];
 }

@@ -1,9 +1,10 @@
 import { datedJob } from './dated-job.ts';
 import { heading, paragraph, sheet, type PaperBlock, type PaperCaution, type PaperFact } from './document.ts';
 import { handoverCards, type HandoverCard, type HandoverSign } from './handover-card.ts';
-import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
 import { paperDay, paperWeekday } from './paper-words.ts';
 import { careWords } from './step-words.ts';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
 import { mindedBlocks } from './minded-blocks.ts';
@@ -24,15 +25,16 @@ export const handoverPaper: MakePaper = (input) => {
     data: cards,
     document: {
       title: `Handover card, ${titleOf(input)}`,
-      blocks: cards.flatMap((card) => cardBlocks(card, titleOf(input))),
+      blocks: cards.flatMap((card) => cardBlocks(card, input)),
     },
   });
 };
 
-function cardBlocks(card: HandoverCard, title: string): readonly PaperBlock[] {
+function cardBlocks(card: HandoverCard, input: PaperInput): readonly PaperBlock[] {
+  const days = displayFor(input);
   return [
     sheet(`Handover card ${card.called}`),
-    paragraph(`${title}. ${card.tank}. Handed over ${paperWeekday(card.handover)}.`),
+    paragraph(`${titleOf(input)}. ${card.tank}. Handed over ${paperWeekday(card.handover, days)}.`),
     heading('Keep it so'),
     { is: 'facts', look: 'settings', rows: card.keep },
     heading('What is done when'),
@@ -44,7 +46,7 @@ function cardBlocks(card: HandoverCard, title: string): readonly PaperBlock[] {
     heading('Whom to call'),
     { is: 'list', items: card.people, write: 'name and number' },
     heading('When we come'),
-    { is: 'facts', look: 'run in', rows: visitsOf(card) },
+    { is: 'facts', look: 'run in', rows: visitsOf(card, days) },
     ...mindedBlocks(card).map((block) => withoutSaid(block, card)),
     heading('What is ours, from the quote'),
     paragraph(card.terms.join(' ')),
@@ -66,9 +68,9 @@ function withoutSaid(block: PaperBlock, { notNormal }: HandoverCard): PaperBlock
 }
 
 /** The next visit first, with its weekday; visits of the same kind together. */
-function visitsOf({ visits }: HandoverCard): readonly (readonly [string, string])[] {
+function visitsOf({ visits }: HandoverCard, days: SaidDays): readonly (readonly [string, string])[] {
   return [...Map.groupBy(visits, ({ act }) => act)].map(([act, same]) => [
     careWords[act] ?? act,
-    same.map(({ date }) => (date === visits[0]?.date ? paperWeekday(date) : paperDay(date))).join('; '),
+    same.map(({ date }) => (date === visits[0]?.date ? paperWeekday : paperDay)(date, days)).join('; '),
   ]);
 }

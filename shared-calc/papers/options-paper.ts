@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import { everyLine } from '#shared-calc/bench/every-line.ts';
 import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
@@ -31,7 +32,7 @@ export const optionsPaper: MakePaper = (input) => {
 const ABREAST = 4;
 
 function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly PaperBlock[] {
-  const { bench, sheet, records, wish } = input;
+  const { bench, sheet, wish } = input;
   const rows = optionRows(displayFor(input));
   const starts = options.map((_, at) => at).filter((at) => at % ABREAST === 0);
   return [
@@ -39,7 +40,7 @@ function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly P
       is: 'facts',
       rows: [
         ['For', jobWords(input).client],
-        ['Built as', records.recipe.get(sheet.recipe)?.title ?? sheet.recipe],
+        ['Built as', builtAs(input)],
         ['Prices of', paperDay(wish.on, displayFor(input))],
       ],
     },
@@ -57,6 +58,15 @@ function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly P
     heading('Cautions, and who decides'),
     { is: 'cautions', rows: clientCautions(everyLine(bench), sheet.job?.survey), bare: true, brief: true },
   ];
+}
+
+/** `Humid planted`; where sizes have recipes of their own, each with its sizes: `Humid planted: T03; Dry gecko: T05`. */
+function builtAs({ sheet, records }: PaperInput): string {
+  const titleFor = (id: string) => records.recipe.get(id)?.title ?? id;
+  const sizes = Map.groupBy(sheet.columns, ({ recipe = sheet.recipe }) => recipe);
+  const [only = sheet.recipe] = sizes.keys();
+  if (sizes.size < 2) return titleFor(only);
+  return [...sizes].map(([id, columns]) => `${titleFor(id)}: ${columns.map(calledOf).join(', ')}`).join('; ');
 }
 
 /** A page with a price that is not whole, or a guess, is not for the client yet. */

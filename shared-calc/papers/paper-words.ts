@@ -1,21 +1,15 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import type { DateOrder } from '#shared-calc/calendar/write-day.ts';
-import { sayDate, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
+import { sayDate, sayPlainDate, type SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
-/** How a workshop writes days; the month comes first in `mdy` alone. */
-interface PaperDates {
-  readonly dateOrder?: DateOrder;
-}
-
 /** A day on a paper: `1 July 2027`, or `July 1, 2027`. */
-export function paperDay(day: Day, { dateOrder }: PaperDates = {}): string {
-  return sayPlainDate(day, dateOrder);
+export function paperDay(day: Day, days: SaidDays): string {
+  return sayPlainDate(day, days);
 }
 
 /** A day with its weekday: `Tuesday 16 March 2027`. */
-export function paperWeekday(day: Day, { dateOrder }: PaperDates = {}): string {
-  return sayDate(day, dateOrder);
+export function paperWeekday(day: Day, days: SaidDays): string {
+  return sayDate(day, days);
 }
 
 export interface PaperNumbers {

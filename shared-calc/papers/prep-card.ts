@@ -3,6 +3,7 @@ import { prepActs } from '#shared-calc/cautions/acts.ts';
 import { eachOnce, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import type { PrepStep, StepState } from '#shared-calc/prepare/prep-steps.ts';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 import { paperDay } from './paper-words.ts';
 import { stepWords, type AnnouncedStep } from './step-words.ts';
@@ -23,10 +24,10 @@ export interface PrepRow {
 }
 
 /** A prep plan day by day, to tick off: orders and completed steps by date, each with its cautions. */
-export function prepRows(plan: PrepPlan): readonly PrepRow[] {
+export function prepRows(plan: PrepPlan, days: SaidDays): readonly PrepRow[] {
   const rows = plan.steps.flatMap((step): PrepRow[] => [
     ...(step.orderBy === undefined ? [] : [orderRow(plan, step.step, step.orderBy)]),
-    doneRow(plan, step),
+    doneRow(plan, step, days),
   ]);
   const handover: PrepRow = {
     step: 'handover',
@@ -40,9 +41,9 @@ export function prepRows(plan: PrepPlan): readonly PrepRow[] {
   return [...rows, handover].toSorted(byDay(({ date }) => date));
 }
 
-function doneRow(plan: PrepPlan, of: PrepStep): PrepRow {
+function doneRow(plan: PrepPlan, of: PrepStep, days: SaidDays): PrepRow {
   const { step, state, date } = of;
-  const says = sayState(of);
+  const says = sayState(of, days);
   return {
     step,
     act: actOf(plan, of),
@@ -62,16 +63,16 @@ function actOf({ clientTank }: PrepPlan, { step, state, tub }: PrepStep): string
 }
 
 /** `overdue: ask`, `due 12 March`, `apart until 1 April`; `undefined` where its day says all. */
-export function sayState({ state, due, overdue, cleared, orderBy }: PrepStep): string | undefined {
+export function sayState({ state, due, overdue, cleared, orderBy }: PrepStep, days: SaidDays): string | undefined {
   if (overdue) return 'overdue: ask';
-  if (state === 'ordered' && due !== undefined) return `due ${paperDay(due)}`;
-  if (state === 'in' && cleared !== undefined) return `apart until ${paperDay(cleared)}`;
-  return orderBy === undefined && due !== undefined ? `due ${paperDay(due)}` : undefined;
+  if (state === 'ordered' && due !== undefined) return `due ${paperDay(due, days)}`;
+  if (state === 'in' && cleared !== undefined) return `apart until ${paperDay(cleared, days)}`;
+  return orderBy === undefined && due !== undefined ? `due ${paperDay(due, days)}` : undefined;
 }
 
 /** What to mind at the acts of a plan, each wording once. */
 export function planCautions(plan: PrepPlan): readonly SaidCaution[] {
-  return eachOnce(prepRows(plan).flatMap(({ cautions }) => cautions));
+  return eachOnce(prepRows(plan, {}).flatMap(({ cautions }) => cautions));
 }
 
 function orderRow(plan: PrepPlan, step: AnnouncedStep, date: Day): PrepRow {

@@ -1,6 +1,6 @@
 import { datedJob } from './dated-job.ts';
 import { paragraph, type PaperBlock } from './document.ts';
-import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { paperWeekday } from './paper-words.ts';
 import { prepRows, type PrepRow } from './prep-card.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
@@ -11,14 +11,15 @@ export const prepPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;
   const { plan } = dated.value;
-  const says = sayPlan(plan, jobWords(input).title || 'the tank');
-  const rows = prepRows(plan);
+  const days = displayFor(input);
+  const says = sayPlan(plan, { what: jobWords(input).title || 'the tank', days });
+  const rows = prepRows(plan, days);
   const blocks: readonly PaperBlock[] = [
     ...says.map(paragraph),
     {
       is: 'table',
       head: ['day', 'act', ''],
-      rows: rows.map((row) => [paperWeekday(row.date), row.act, noteOf(row)]),
+      rows: rows.map((row) => [paperWeekday(row.date, days), row.act, noteOf(row)]),
       small: [2],
       tick: true,
       cautions: rows.map(({ act, cautions }) => cautions.map((caution) => ({ ...caution, about: act }))),

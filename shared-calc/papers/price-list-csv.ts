@@ -1,4 +1,5 @@
 import { packsOf, pricesOf, sellerOf } from '#shared-calc/buy/pack-prices.ts';
+import { contentOf, type PackContent } from '#shared-calc/buy/pack-said.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { ownHeadings } from '#shared-calc/acts/price-list-columns.ts';
@@ -18,6 +19,8 @@ export interface ListedPrice {
   /** In `unit`, that of the material. */
   readonly pack: number;
   readonly unit: string;
+  /** As its supplier says it: 12 gal. */
+  readonly content: PackContent;
   readonly priceCoins: number;
   readonly from: Day;
   /** Empty if nobody is known to sell it. */
@@ -38,6 +41,7 @@ export function listedPrices(records: Records, today: Day, supplier?: string): r
       .filter(({ seller }) => supplier === undefined || seller === supplier)
       .flatMap(({ pack, seller }) =>
         standingPrices(records, pack, today).map(({ priceCoins, from }) => ({
+          content: contentOf(pack, unitOfGoods(id, records) ?? 'each'),
           article: pack.article ?? '',
           material: id,
           label,
@@ -65,15 +69,17 @@ export function priceListCsv(prices: readonly ListedPrice[], records: Records): 
 }
 
 function cellsOf(price: ListedPrice, { coinDecimals }: Workshop): readonly CsvCell[] {
-  const { article, material, label, pack, unit, priceCoins, from, supplier } = price;
-  return [article, material, label, pack, unit, coinAmount(priceCoins, coinDecimals), from, supplier];
+  const { article, material, label, content, priceCoins, from, supplier } = price;
+  return [article, material, label, content.amount, content.unit, coinAmount(priceCoins, coinDecimals), from, supplier];
 }
 
 /** The list as `--json` has it. */
 export function priceListJson(prices: readonly ListedPrice[], { coinDecimals }: Workshop): readonly object[] {
-  return prices.map(({ priceCoins, article, supplier, pack, unit, ...price }) => ({
+  return prices.map(({ article, material, label, pack, unit, priceCoins, from, supplier }) => ({
     article: article === '' ? null : article,
-    ...price,
+    material,
+    label,
+    from,
     pack: { amount: pack, unit },
     price: coinsText(priceCoins, coinDecimals),
     supplier: supplier === '' ? null : supplier,

@@ -1,3 +1,4 @@
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import type { Done, Records } from '#shared-calc/records/records.ts';
 import { paperDay } from './paper-words.ts';
@@ -8,10 +9,13 @@ export function reasonsOf({ done }: Pick<Records, 'done'>, job: string): readonl
 }
 
 /** `Moved to built on 10 March 2027, decided by builder: paid in cash on the day.` */
-export function sayReason({ step, quote = '', on, who, note }: Done, { rate }: Pick<Records, 'rate'>): string {
+export function sayReason(
+  { step, quote = '', on, who, note }: Done,
+  { records: { rate }, display }: Pick<Derived, 'records' | 'display'>,
+): string {
   const what = step === 'issued' ? `Quote ${quote} issued` : `Moved to ${step}`;
   const by = inSentence(rate.get(who)?.label || who);
-  return `${what} on ${paperDay(on)}, decided by ${by}: ${note}`;
+  return `${what} on ${paperDay(on, display)}, decided by ${by}: ${note}`;
 }
 
 /** Each stop in full, `Against it, stop: T07: 98 kg is more than the shelf's share.`; of the rest what it is. */

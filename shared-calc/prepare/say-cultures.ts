@@ -1,7 +1,7 @@
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Decides } from '#shared-calc/cautions/deciders.ts';
 import type { Warning } from '#shared-calc/cautions/warning.ts';
-import { sayDay } from './say-day.ts';
+import { sayDay, type SaidDays } from './say-day.ts';
 import type { CultureBoard } from './culture-board.ts';
 import { isFlies, seedUseOf } from './culture-demands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
@@ -13,15 +13,27 @@ import type { LateCulture } from './late-cultures.ts';
 /** An amount of money as the workshop writes it. */
 export type WriteCoins = (coins: number) => string;
 
+/** How a demand that comes too late is said. */
+export interface LateTerms {
+  readonly coins: WriteCoins;
+  readonly display: SaidDays;
+}
+
+/** How a demand that comes too late is said. */
+export interface LateTerms {
+  readonly coins: WriteCoins;
+  readonly display: SaidDays;
+}
+
 /** Demands that come too late for a tub, each with what could be done instead. */
-export function sayLateCultures(board: CultureBoard, coins: WriteCoins): readonly string[] {
+export function sayLateCultures(board: CultureBoard, { coins, display }: LateTerms): readonly string[] {
   return board.late.map((late) => {
     const { date, short, readyOn } = late;
     const ready =
       readyOn === undefined
         ? 'no tub started today gives that'
-        : `a tub started today gives that on ${sayDay(readyOn)}`;
-    const what = `${board.kind.label} for ${sayDay(date)}: ${writeNumber(short, 0)} short, ${ready}.`;
+        : `a tub started today gives that on ${sayDay(readyOn, display)}`;
+    const what = `${board.kind.label} for ${sayDay(date, display)}: ${writeNumber(short, 0)} short, ${ready}.`;
     return `${what} Instead: ${insteadOf(late, board, coins).join(', or ')}.`;
   });
 }

@@ -8,17 +8,20 @@ export interface WrittenMoney {
   readonly number: string;
 }
 
-/** A sign, with letters before it or not (`$`, `US$`), or letters (`EUR`, `kr.`); or nothing. */
-const markForm = /^(?:\p{L}{0,3}\p{Sc}|\p{L}{1,3})?$/u;
+/** A sign, with letters before it or not (`$`, `US$`), or one word (`EUR`, `kr.`, `dollars`); or nothing. */
+const markForm = /^(?:\p{L}{0,3} ?\p{Sc}|\p{L}{1,12}\.?)?$/u;
 const money = /^(?<before>\D*?)(?<number>\d[\d.,' ]*|[.,]\d+)(?<behind>\D*)$/;
 
 /** The number and the currency of `$1,250.00`, `EUR 4,60`, `12,- kr`; `undefined` for a text that is no amount. */
 export function takeMoneyApart(text: string): WrittenMoney | undefined {
   const { before = '', number = '', behind = '' } = money.exec(tidyMoney(text))?.groups ?? {};
-  const marks = [before.replace('-', ''), behind].map((mark) => mark.replaceAll(/[\s.]/g, ''));
+  const marks = [before.replace('-', ''), behind].map((mark) => mark.trim());
   const isMoney = number !== '' && marks.every((mark) => markForm.test(mark)) && marks.includes('');
   if (!isMoney) return undefined;
-  return { mark: marks.join(''), number: `${before.includes('-') ? '-' : ''}${number.trim()}` };
+  return {
+    mark: marks.join('').replaceAll(/[\s.]/g, ''),
+    number: `${before.includes('-') ? '-' : ''}${number.trim()}`,
+  };
 }
 
 /** Hard spaces, typographic apostrophe and minus as plain ones; a dash in place of decimals goes. */
@@ -36,6 +39,7 @@ export function isMarkOf(mark: string, currency: string): boolean {
   if (mark === '' || mark.toLowerCase() === currency.toLowerCase()) return true;
   const sign = signOfCurrency(currency);
   if (sign === undefined) return false;
+  if (nameOfCurrency(currency, mark)) return true;
   const letters = mark.replace(/\p{Sc}$/u, '');
   return mark === sign || (mark.endsWith(sign) && currency.toUpperCase().startsWith(letters.toUpperCase()));
 }
@@ -46,8 +50,17 @@ export function isCurrencyCode(currency: string): boolean {
 }
 
 function signOfCurrency(currency: string): string | undefined {
-  if (!isCurrencyCode(currency)) return undefined;
-  const style = { style: 'currency', currency, currencyDisplay: 'narrowSymbol' } as const;
-  const parts = new Intl.NumberFormat('en', style).formatToParts(0);
+  return isCurrencyCode(currency) ? shownAs(currency, 'narrowSymbol', 0) : undefined;
+}
+
+/** Whether a word is the currency's name, in the singular or plural, or its last word: `euro`, `dollars`. */
+function nameOfCurrency(currency: string, word: string): boolean {
+  const names = [1, 2].map((count) => shownAs(currency, 'name', count)?.toLowerCase() ?? '');
+  return names.some((name) => ` ${name}`.endsWith(` ${word.toLowerCase()}`));
+}
+
+function shownAs(currency: string, currencyDisplay: 'narrowSymbol' | 'name', count: number): string | undefined {
+  const style = { style: 'currency', currency, currencyDisplay, maximumFractionDigits: 0 } as const;
+  const parts = new Intl.NumberFormat('en', style).formatToParts(count);
   return parts.find(({ type }) => type === 'currency')?.value;
 }

@@ -32,7 +32,7 @@ type Cells = readonly string[];
 
 /**
  * Finds the delimiter and the heading of a table. `known` counts the headings of a row that somebody reads; without
- * any, the heading is the first row that is as wide as most.
+ * any, the heading is the first row that is as wide as most and more than half filled.
  */
 export function readSheet(text: string, known: (cells: Cells) => number): Result<ListSheet, SheetFault> {
   const whole = text.replace(/^\ufeff/, '').replaceAll('\u0000', '');
@@ -77,10 +77,12 @@ function headingAt(records: readonly Cells[], known: (cells: Cells) => number): 
   const most = Math.max(0, ...counts);
   if (most > 0) return counts.indexOf(most);
   const width = usualWidth(records.slice(0, SAMPLE));
-  return Math.max(
-    0,
-    first.findIndex((cells) => cells.length === width && isFilled(cells)),
-  );
+  const isHeading = (cells: Cells) => cells.length === width && filledIn(cells) * 2 > width;
+  return Math.max(0, first.findIndex(isHeading));
+}
+
+function filledIn(cells: Cells): number {
+  return cells.filter((cell) => cell.trim() !== '').length;
 }
 
 function isFilled(cells: Cells): boolean {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { kindNames } from '#shared-calc/fields/kind-names.ts';
+import { checkedList } from './checked-list.ts';
 import type { Added, Change } from './change.ts';
 import { mapKinds, recordKinds, type RecordKind } from './records.ts';
 
@@ -22,10 +23,18 @@ export const AddedSchema: z.ZodType<Added> = One;
 
 export const KindSchema = z.enum(kindNames);
 
-/** A `Change` from a page, a file or a journal. */
+/** A `Change` from a file or a journal. */
 export const ChangeSchema: z.ZodType<Change> = z.strictObject({
   label: z.string(),
   added: z.array(One),
   updated: z.array(Pair),
   removed: z.array(One),
+});
+
+/** A `Change` from a page: its lists are read up to their first wrong record. */
+export const SentChangeSchema: z.ZodType<Change> = z.strictObject({
+  label: z.string().max(10_000),
+  added: checkedList(One),
+  updated: checkedList(Pair),
+  removed: checkedList(One),
 });

@@ -81,8 +81,8 @@ const sayings: Sayings<Own, [Called]> = {
   },
   'more-than-stands': ({ unit, stands, display }) =>
     `The store has ${(unit === 'each' ? goodsWords : packWords)(stands, unit, display).replace('\u00a0', ' ')}; count it first.`,
-  'counted-before': ({ goods, on }) =>
-    `Some of ${goods} that was taken after ${on} would not have been there: count it on a later day.`,
+  'counted-before': ({ goods, on, display }) =>
+    `Some of ${goods} that was taken after ${sayPlainDate(on, display)} would not have been there: count it on a later day.`,
   'least-over-up-to': ({ least, upTo }) => `Fill up to ${upTo} is under the least, ${least}: write it above.`,
   'by-own-acts': ({ record }) =>
     record.kind === 'order'
@@ -99,16 +99,17 @@ const sayings: Sayings<Own, [Called]> = {
   'more-than-open': ({ order, line: { n, label, count }, came, open }) =>
     `Of line ${n} of ${order}, ${label}, ${packs(came)} came and ${packs(open)} of ${count} were still to come. With a note more is taken in.`,
   'order-all-in': ({ order }) => `All of ${order} is in already. With a note more of it is taken in.`,
-  'order-closed': ({ order, closedOn }) =>
-    `${order} was closed on ${sayPlainDate(closedOn)}. With a note what comes after all is taken in.`,
-  'before-ordered': ({ order, ordered, on }) =>
-    `${order} was placed on ${sayPlainDate(ordered)}, after ${sayPlainDate(on)}.`,
+  'order-closed': ({ order, closedOn, display }) =>
+    `${order} was closed on ${sayPlainDate(closedOn, display)}. With a note what comes after all is taken in.`,
+  'before-ordered': ({ order, ordered, on, display }) =>
+    `${order} was placed on ${sayPlainDate(ordered, display)}, after ${sayPlainDate(on, display)}.`,
   'pack-of-another': ({ pack, supplier, seller }) => `${pack} is sold by ${seller}, not by ${supplier}.`,
-  'pack-without-price': ({ pack, on }) => `${pack} has no price on ${sayPlainDate(on)}.`,
-  'tub-gives-less': ({ tub, asked, may, on }) =>
-    `Tub ${tub} may give ${whole(may)} on ${on}, not ${whole(asked)}: the rest is its breeding stock.`,
-  'tub-not-standing': ({ tub, on }) => `Tub ${tub} does not stand on ${on}.`,
-  'tub-moved-later': ({ tub, on }) => `Tub ${tub} was harvested or counted after ${on}: take that back first.`,
+  'pack-without-price': ({ pack, on, display }) => `${pack} has no price on ${sayPlainDate(on, display)}.`,
+  'tub-gives-less': ({ tub, asked, may, on, display }) =>
+    `Tub ${tub} may give ${whole(may)} on ${sayPlainDate(on, display)}, not ${whole(asked)}: the rest is its breeding stock.`,
+  'tub-not-standing': ({ tub, on, display }) => `Tub ${tub} does not stand on ${sayPlainDate(on, display)}.`,
+  'tub-moved-later': ({ tub, on, display }) =>
+    `Tub ${tub} was harvested or counted after ${sayPlainDate(on, display)}: take that back first.`,
   'tub-not-known': ({ tub }) => `How many animals tub ${tub} has is not known at its temperature: count it.`,
   'batch-has-less': ({ batch, asked, has }) =>
     `Batch ${batch} has ${whole(has)} animals for that, not ${whole(asked)}.`,
@@ -131,12 +132,12 @@ const sayings: Sayings<Own, [Called]> = {
   'differs-from-quote': ({ job, quote, words }) =>
     `${job} differs from ${quote} in ${words}: issue a revision, or say --as-issued.`,
   'no-house-change': ({ recipe }) => `${recipe === '' ? 'The house' : recipe} has that already: nothing to propose.`,
-  'in-force-already': ({ change, on }) =>
-    `${change} is in force since ${on}: it stays in the log. Change the line back instead.`,
+  'in-force-already': ({ change, on, display }) =>
+    `${change} is in force since ${sayPlainDate(on, display)}: it stays in the log. Change the line back instead.`,
   'only-proposed': ({ change }) => `${change} is only proposed: put it in force first.`,
   'line-gone': ({ change, line }) => `${line} has left the house: drop ${change}.`,
-  'answered-already': ({ change, job, answer, on }) =>
-    `${job} ${answer === 'take' ? 'took' : 'left'} ${change} on ${on}; it is answered once.`,
+  'answered-already': ({ change, job, answer, on, display }) =>
+    `${job} ${answer === 'take' ? 'took' : 'left'} ${change} on ${sayPlainDate(on, display)}; it is answered once.`,
   'not-offered': ({ change, job, why }) => `${change} is not offered to ${job}: ${notOffered[why]}.`,
   'too-late-to-take': ({ change, job, state }) =>
     `${job} is ${state}: ${change} comes too late for it. An answer is asked from accepted to ready to build.`,
@@ -163,7 +164,8 @@ const sayings: Sayings<Own, [Called]> = {
   'not-sold-by': ({ material, supplier }) => `${supplier} sells no pack of ${material}.`,
   'no-supplier': ({ supplier, near }) =>
     `No supplier called ${supplier}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
-  'nothing-priced': ({ supplier, on }) => `${supplier} sells nothing that has a price on ${on}.`,
+  'nothing-priced': ({ supplier, on, display }) =>
+    `${supplier} sells nothing that has a price on ${sayPlainDate(on, display)}.`,
   'pack-there': ({ material }) => `${material} has such a pack already.`,
   'unit-of-another': ({ label, unit, own }) =>
     `${label} is new in ${own} and in ${unit}: give one of them another name.`,
@@ -189,8 +191,14 @@ const withoutValue = {
   tank: 'Write a value in this box first; then it can always hold for this tank.',
 } as const;
 
-function sayQuarantine({ batch, until, daysLeft, on }: Extract<Own, { readonly kind: 'in-quarantine' }>): string {
-  return `Batch ${batch} is in quarantine until ${until}, ${sayDays(daysLeft)} after ${on}.`;
+function sayQuarantine({
+  batch,
+  until,
+  daysLeft,
+  on,
+  display,
+}: Extract<Own, { readonly kind: 'in-quarantine' }>): string {
+  return `Batch ${batch} is in quarantine until ${sayPlainDate(until, display)}, ${sayDays(daysLeft)} after ${sayPlainDate(on, display)}.`;
 }
 
 /** Animals, down to the whole. */

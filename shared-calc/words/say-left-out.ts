@@ -59,5 +59,5 @@ function sayNoPrice({ material, label, unit, toBuy }: Placement['noPrice'][numbe
 /** `Oak leaves: to be had only from 1 October to 31 March, 145 g short until 1 October 2027.` */
 export function saySeason({ label, unit, short, season, until }: OutOfSeason, { display }: Derived): string {
   const amount = goodsWords(short, unit, display);
-  return `${label}: ${saySeasonDays(season)}: ${amount} short until ${sayPlainDate(until)}. It is not ordered.`;
+  return `${label}: ${saySeasonDays(season, display)}: ${amount} short until ${sayPlainDate(until, display)}. It is not ordered.`;
 }

@@ -28,7 +28,8 @@ const listSayings: Sayings<ListFault | BytesFault> = {
     `Say which heading is the ${lacks.map((column) => columnWords[column]).join(' and which the ')}. The list has ${quoted(headings)}.`,
   'no-such-heading': ({ column, heading, headings }) =>
     `No heading is "${heading}", which should be the ${columnWords[column]}.${didYouMean(heading, headings)} The list has ${quoted(headings)}.`,
-  'heading-twice': ({ heading }) => `Two columns are headed "${heading}". Give one of them another heading.`,
+  'heading-twice': ({ heading, columns }) =>
+    `Two columns are headed "${heading}". Say which by its place: ${columns.join(' or ')}.`,
   'no-day': () => 'The list does not say from which day its prices hold. Say the day.',
 };
 

@@ -39,7 +39,7 @@ describe('a local value cleared in the working panel', () => {
       (each as HTMLElement).blur();
     });
     await expect.poll(askers).toEqual([]);
-    expect((await seenBox(page, 'Litter depth', 'T07'))?.spoken).toBe('Litter depth, T07, 30 mm, house value');
+    expect((await seenBox(page, 'Litter depth', 'T07'))?.spoken).toBe('Litter depth, T07, 30 mm, house figure');
   });
 });
 

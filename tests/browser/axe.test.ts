@@ -144,6 +144,49 @@ describe('every dialog', () => {
   });
 });
 
+describe('a price list', () => {
+  const rows = ['No;What;Pack;Price', 'H-1;Expanded clay;10 L;$10.20', 'H-2;Bark, fine;1 bag;$22.00'];
+
+  /** Drops a file on the window, wherever it is. */
+  async function drop(name: string, text: string): Promise<void> {
+    const data = await page.evaluateHandle(
+      ([called, held]) => {
+        const transfer = new DataTransfer();
+        transfer.items.add(new File([held ?? ''], called ?? ''));
+        return transfer;
+      },
+      [name, text],
+    );
+    await page.dispatchEvent('h1', 'drop', { dataTransfer: data });
+  }
+
+  /** Writes in a cell by the keyboard. */
+  async function put(row: number, column: string, text: string): Promise<void> {
+    await page.getByRole('gridcell', { name: `${column}, row ${row},` }).click();
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+  }
+
+  test('dropped on any place is matched by the keyboard, read in light and in dark, and taken as one edit', async () => {
+    await walkTo('jobs');
+    await drop('clay.pdf', 'x');
+    await page.getByText('clay.pdf is neither a book nor a price list').waitFor();
+    await drop('spring.csv', rows.join('\n'));
+    await page.getByRole('gridcell', { name: 'H-1' }).waitFor();
+    await page.getByLabel('Whose list it is').selectOption('S-hollin');
+    await put(1, 'Is our', 'M01');
+    await put(2, 'Is our', 'M06');
+    await put(2, 'Pack', '8 L');
+    const status = page.getByRole('main').getByRole('status').first();
+    await expect.poll(() => status.innerText()).toBe('2 rows give 1 price and 1 new pack.');
+    expect(await faultsInBoth()).toEqual(none);
+    await page.getByRole('button', { name: 'Import prices' }).click();
+    await expect.poll(() => status.innerText()).toBe('No row gives anything new; 2 in the book already.');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => status.innerText()).toBe('2 rows give 1 price and 1 new pack.');
+  });
+});
+
 describe('every paper, as it is printed', () => {
   const papers = ['quotes/J01', 'jobs/J01/needs', 'cards/J01/build', 'cards/J01/handover'] as const;
   test.each(papers)('%s can be read', async (place) => {
@@ -168,7 +211,7 @@ describe('the bench at four times its size', () => {
       return left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight;
     });
     expect([await chosen(page), inSight, await axeFaults(page)]).toEqual([
-      'Litter depth, T07, 25 mm, local value',
+      'Litter depth, T07, 25 mm, local figure',
       true,
       [],
     ]);

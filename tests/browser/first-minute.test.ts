@@ -104,7 +104,7 @@ describe('the demo workshop', () => {
     expect([shown, dear, await chosen(page), await figures(page, 'Oak leaves, dry', ['T07'])]).toEqual([
       ['79,72', '161,24', '289,87'],
       [expect.stringMatching(/^\d\.\d{3},\d\d$/)],
-      'Litter depth, T07, 12,5 mm, local value',
+      'Litter depth, T07, 12,5 mm, local figure',
       ['67,18'],
     ]);
     expect(commas.map((row) => row.map((cell) => (/^-?\d+,\d+$/.test(cell) ? cell.replace(',', '.') : cell)))).toEqual(
@@ -129,8 +129,8 @@ describe('the demo workshop', () => {
     // One local value is removed, and the workshop uses a decimal point again.
     expect([changes, back, await chosen(page)]).toEqual([
       ['the workshop 0 1 0', 'local values 0 0 1'],
-      'Litter depth, T07, 30 mm, house value',
-      'Litter depth, T07, 12,5 mm, local value',
+      'Litter depth, T07, 30 mm, house figure',
+      'Litter depth, T07, 12,5 mm, local figure',
     ]);
   });
 
@@ -244,7 +244,7 @@ describe('a book that does not open', () => {
     await goTo(page, 'Litter depth', 'T07');
     expect([says, await chosen(page)]).toEqual([
       expect.stringMatching(/^[A-Z].*\.$/),
-      'Litter depth, T07, 20 mm, local value',
+      'Litter depth, T07, 20 mm, local figure',
     ]);
   });
 

@@ -32,7 +32,7 @@ describe('the hands on the bench', () => {
     expect([first, next, await chosen(page)]).toEqual([
       'WriteF2',
       'Copy with namesAlt Shift C',
-      'Litter depth, T07, 30 mm, house value',
+      'Litter depth, T07, 30 mm, house figure',
     ]);
   });
 
@@ -43,6 +43,17 @@ describe('the hands on the bench', () => {
     await stored(page, 'T08 moved');
     const heads = () => page.locator('[data-card] b').allTextContents();
     await expect.poll(heads).toEqual(['T03', 'T08', 'T07']);
+  });
+
+  test('two ranges are chosen by keys alone and written at once', async () => {
+    const page = await pages.begin('bench');
+    await goTo(page, 'Litter depth', 'T03');
+    for (const key of ['Shift+ArrowRight', 'Alt+Shift+KeyA', 'ArrowRight']) await page.keyboard.press(key);
+    for (const key of ['Home', 'ArrowUp', 'ArrowDown', 'End']) await page.keyboard.press(key);
+    const inRange = await page.locator('[data-in-range]').count();
+    await page.keyboard.type('25');
+    await page.keyboard.press('Enter');
+    expect([inRange, await figures(page, 'Litter depth', sizes)]).toEqual([3, ['25', '25', '25']]);
   });
 
   test('what is typed over a range goes into all of it, and is undone at once', async () => {

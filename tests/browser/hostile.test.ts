@@ -231,7 +231,7 @@ describe('hostile words where a figure or a name is asked for', () => {
     expect([says, await quietLine(page), await chosen(page), await wrong()]).toEqual([
       expect.stringContaining('A rule has no = in front'),
       expect.stringContaining('Nothing to undo'),
-      'Litter depth, T07, 30 mm, house value',
+      'Litter depth, T07, 30 mm, house figure',
       [],
     ]);
   });

@@ -90,5 +90,19 @@ describe('a change of the house', () => {
         ]),
       )
       .toEqual([90, 'the beech lies thicker']);
+
+    await pressByKey(page, 'Find and replace');
+    const replacing = page.getByRole('dialog', { name: 'Find and replace' });
+    await replacing.getByLabel('Find', { exact: true }).fill('30 mm');
+    await replacing
+      .getByLabel(/^Replace/)
+      .first()
+      .fill('35 mm');
+    await replacing.getByRole('button', { name: /^Replace \d+/ }).click();
+    await dialog.waitFor();
+    expect(plain(await dialog.innerText())).toContain('30 mm -> 35 mm');
+    await page.keyboard.press('Escape');
+    await dialog.waitFor({ state: 'detached' });
+    expect(readIn(pages.book(), ({ line }) => line.get('H1.litter')?.text)).toBe('30 mm');
   });
 });

@@ -137,7 +137,7 @@ describe('the main job, start to finish', () => {
     const again = await pages.restart('bench/J02');
     await goTo(again, 'Litter depth', 'T07');
     expect([(await seenBox(again, 'Litter depth', 'T07'))?.spoken, await figures(again, 'Price', sizes)]).toEqual([
-      'Litter depth, T07, 20 mm, local value',
+      'Litter depth, T07, 20 mm, local figure',
       cheap,
     ]);
     await again.keyboard.press('Control+z');

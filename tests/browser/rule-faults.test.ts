@@ -217,7 +217,7 @@ describe('a ring', () => {
     );
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
-    expect((await seenBox(page, 'Drainage depth', 'T07'))?.spoken).toBe('Drainage depth, T07, 40 mm, house value');
+    expect((await seenBox(page, 'Drainage depth', 'T07'))?.spoken).toBe('Drainage depth, T07, 40 mm, house rule');
   });
 
   test('a figure left out stops no other line', async () => {
@@ -272,7 +272,7 @@ describe('completion', () => {
     expect([hint, words, (await seenBox(page, 'Kit', 'T07'))?.spoken]).toEqual([
       expect.stringMatching(/^clamp\(figure, low, high\) /),
       ['basic', 'full', 'show'],
-      'Kit, T07, show, local value',
+      'Kit, T07, show, local choice',
     ]);
   });
 });

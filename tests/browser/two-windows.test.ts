@@ -55,8 +55,8 @@ describe('two windows on one book', () => {
     await stored(one, 'litter depth of T03 to 26 mm');
     letGo();
     await stored(other, 'litter depth of T08 to 46 mm');
-    await readsSoon(one, 'Litter depth, T08, 46 mm, local value');
-    await readsSoon(other, 'Litter depth, T03, 26 mm, local value');
+    await readsSoon(one, 'Litter depth, T08, 46 mm, local figure');
+    await readsSoon(other, 'Litter depth, T03, 26 mm, local figure');
     const both = await Promise.all([one, other].map((page) => figures(page, 'Litter depth', sizes)));
     expect(both).toEqual([
       ['26', '30', '46'],
@@ -66,13 +66,13 @@ describe('two windows on one book', () => {
 
   test('of two edits of one box the second is refused and named, and never written over the first', async () => {
     await write(one, ['Litter depth', 'T07'], '20');
-    await readsSoon(other, 'Litter depth, T07, 20 mm, local value');
+    await readsSoon(other, 'Litter depth, T07, 20 mm, local figure');
     const letGo = await holdNextWrite(other);
     await write(other, ['Litter depth', 'T07'], '99');
     await write(one, ['Litter depth', 'T07'], '25');
     await stored(one, 'litter depth of T07 to 25 mm');
     letGo();
-    await readsSoon(other, 'Litter depth, T07, 25 mm, local value');
+    await readsSoon(other, 'Litter depth, T07, 25 mm, local figure');
     await other.waitForSelector('footer [data-refused]:not(:empty)');
     const said = plain(await other.textContent('footer [role="alert"]'));
     const inFile = readIn(pages.book(), ({ localValue }) => [...localValue.values()])
@@ -89,10 +89,10 @@ describe('two windows on one book', () => {
     await goTo(other, 'Litter depth', 'T08');
     await other.keyboard.type('4');
     await write(one, ['Litter depth', 'T03'], '27');
-    await readsSoon(other, 'Litter depth, T03, 27 mm, local value');
+    await readsSoon(other, 'Litter depth, T03, 27 mm, local figure');
     await other.keyboard.type('7');
     await other.keyboard.press('Enter');
-    await readsSoon(one, 'Litter depth, T08, 47 mm, local value');
+    await readsSoon(one, 'Litter depth, T08, 47 mm, local figure');
     expect(await figures(other, 'Litter depth', ['T03', 'T08'])).toEqual(['27', '47']);
   });
 
@@ -113,9 +113,9 @@ describe('two windows on one book', () => {
     await far.waitForSelector('[role="gridcell"]');
     await goTo(far, 'Litter depth', 'T08');
     await write(one, ['Litter depth', 'T08'], '35');
-    await readsSoon(far, 'Litter depth, T08, 35 mm, local value');
+    await readsSoon(far, 'Litter depth, T08, 35 mm, local figure');
     await write(far, ['Litter depth', 'T08'], '50');
-    await readsSoon(one, 'Litter depth, T08, 50 mm, local value');
+    await readsSoon(one, 'Litter depth, T08, 50 mm, local figure');
     const price = [await seenBox(one, 'Price', 'T08'), await seenBox(far, 'Price', 'T08')].map((box) => box?.figure);
     await far.close();
     await second.value.close();
@@ -137,9 +137,9 @@ describe('two windows on one book', () => {
 
   test('each sees the other’s edits, sizes and undone edits, with prices, without being asked', async () => {
     await write(one, ['Litter depth', 'T03'], '25');
-    await readsSoon(other, 'Litter depth, T03, 25 mm, local value');
+    await readsSoon(other, 'Litter depth, T03, 25 mm, local figure');
     await write(other, ['Litter depth', 'T08'], '45');
-    await readsSoon(one, 'Litter depth, T08, 45 mm, local value');
+    await readsSoon(one, 'Litter depth, T08, 45 mm, local figure');
     const prices = [await figures(one, 'Price', sizes), await figures(other, 'Price', sizes)];
     expect(prices[0]).toEqual(prices[1]);
 
@@ -162,10 +162,10 @@ describe('more tabs than a browser opens connections', () => {
     const [first, second, last] = [tabs[0], tabs[1], tabs.at(-1)];
     if (!first || !second || !last) throw new Error('no tabs');
     await write(last, ['Litter depth', 'T03'], '31');
-    await readsSoon(second, 'Litter depth, T03, 31 mm, local value');
+    await readsSoon(second, 'Litter depth, T03, 31 mm, local figure');
     await first.goto(new URL('/.vite/license.md', first.url()).href);
     await write(second, ['Litter depth', 'T03'], '32');
-    await readsSoon(last, 'Litter depth, T03, 32 mm, local value');
+    await readsSoon(last, 'Litter depth, T03, 32 mm, local figure');
     expect(await figures(last, 'Litter depth', ['T03'])).toEqual(['32']);
   });
 });

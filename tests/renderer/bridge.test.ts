@@ -43,6 +43,15 @@ describe('openBridge on the desktop', () => {
     expect(begun.length).toBe(2);
   });
 
+  test('no call waits for the confirming of a job of many sizes', async () => {
+    const { bridge } = doorAtHand((channel) =>
+      channel === 'bench.confirm' ? new Promise(() => undefined) : Promise.resolve({ ok: true, value: { books: [] } }),
+    );
+    void bridge.call('bench.confirm', { job: 'J01' });
+
+    expect(await bridge.call('file.recent', {})).toEqual({ ok: true, value: { books: [] } });
+  });
+
   test('a service that does not answer is a refusal, and the next call is made all the same', async () => {
     let called = 0;
     const { bridge } = doorAtHand(() => {

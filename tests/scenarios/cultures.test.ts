@@ -90,7 +90,7 @@ describe('cultures over several builds', () => {
 
   test('what cannot be ready is said with its day', () => {
     const late = board(demandsOf(season, 'C1'), 'C1', '2027-06-02');
-    expect([late.late, sayLateCultures(late, (coins) => `${coins / 100} cr`)]).toEqual([
+    expect([late.late, sayLateCultures(late, { coins: (coins) => `${coins / 100} cr`, display: {} })]).toEqual([
       [{ date: '2027-06-28', short: 2130, readyOn: '2027-06-30', cups: 2, coins: 1200 }],
       [
         'White springtail for Monday 28 June: 2,130 short, a tub started today gives that on Wednesday 30 June. Instead: 2 cups, 12 cr.',

@@ -24,7 +24,7 @@ describe('scenario 11: dates backward, T05 Full, handover 28 April 2027', () => 
   });
 
   test('the plants decide, and it is said so', () => {
-    expect([plan.because, sayDecides(plan, 'the library'), sayLate(plan)]).toEqual([
+    expect([plan.because, sayDecides(plan, { what: 'the library', days: {} }), sayLate(plan, {})]).toEqual([
       'plant quarantine',
       'Order plants by Friday 26 February or the library opens late.',
       undefined,
@@ -53,7 +53,7 @@ describe('scenario 11: dates backward, T05 Full, handover 28 April 2027', () => 
     ]);
     expect(stepDates(late)['plants']).toEqual(['2027-03-16', '2027-03-10']);
     expect(late.care[0]).toEqual({ act: 'call', date: '2027-05-13' });
-    expect(sayLate(late)).toBe(
+    expect(sayLate(late, {})).toBe(
       '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
     );
   });

@@ -1,3 +1,7 @@
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { batchesNow, type BatchNow } from '#shared-calc/prepare/animal-quarantine.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -25,7 +29,7 @@ function answer(records: Records, on: Day): Outcome {
   return {
     is: 'answer',
     json: batches.map((each) => batchJson(each, records)),
-    table: () => batchTable(batches),
+    table: () => batchTable(batches, displayOf(workshopOf(records))),
   };
 }
 
@@ -58,18 +62,18 @@ function batchJson({ batch, kind, until, daysLeft, placements, unplaced }: Batch
   };
 }
 
-function batchTable(batches: readonly BatchNow[]): string {
+function batchTable(batches: readonly BatchNow[], { dateOrder }: SaidDays): string {
   if (batches.length === 0) return 'No batch of animals is written down.';
   const rows = batches.map(
     ({ batch: { id, count, cameOn, from, tests }, kind, until, daysLeft, placements, unplaced }) => [
       id,
       kind.label,
       String(count),
-      cameOn,
+      writeDay(cameOn, dateOrder),
       from,
-      daysLeft === 0 ? 'over' : `${daysLeft} d, until ${until}`,
+      daysLeft === 0 ? 'over' : `${daysLeft} d, until ${writeDay(until, dateOrder)}`,
       tests.map(({ which, result }) => `${which}: ${result}`).join('; '),
-      placements.map(({ size, count: many, on }) => `${many} into ${size} on ${on}`).join('; '),
+      placements.map(({ size, count: many, on }) => `${many} into ${size} on ${writeDay(on, dateOrder)}`).join('; '),
       String(unplaced),
     ],
   );

@@ -15,6 +15,7 @@ import { byDay, type Day } from '#shared-calc/calendar/day.ts';
 import { tubsOf } from '#shared-calc/prepare/standing-tub.ts';
 import { tubWays } from '#shared-calc/prepare/tub-ways.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { SPRINGTAIL_KIND } from '#shared-calc/prepare/plan-facts.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
@@ -64,12 +65,14 @@ export const culturesCommand: Command = {
     withBook(given, (book) => {
       const board = boardOf(given, book.records());
       if (!board.ok) return refusal(...board.fault);
-      const { coinDecimals, currency } = workshopOf(book.records());
+      const workshop = workshopOf(book.records());
+      const { coinDecimals, currency } = workshop;
+      const display = displayOf(workshop);
       const coins = (amount: number) => `${coinsText(amount, coinDecimals)} ${currency}`;
       return {
         is: 'answer',
         json: boardJson(board.value, coinDecimals),
-        table: () => boardTable(board.value, coins),
+        table: () => boardTable(board.value, { coins, display }),
       };
     }),
 };

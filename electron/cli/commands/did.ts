@@ -1,3 +1,5 @@
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { did } from '#shared-calc/acts/did-act.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import type { Change } from '#shared-calc/records/change.ts';
@@ -63,7 +65,7 @@ function numberOf(text: string | undefined): number | string | undefined {
 }
 
 /** The entry, and the state that its job came to by it. */
-function answer({ records }: Pick<Derived, 'records'>, { added, updated }: Change): Outcome {
+function answer({ records, display }: Pick<Derived, 'records' | 'display'>, { added, updated }: Change): Outcome {
   const entry = added.flatMap(({ kind, record }) => (kind === 'done' ? [record] : []))[0];
   if (!entry) throw new Error('nothing was written as done');
   const state = updated.flatMap((each) => (each.kind === 'job' && each.to.id === entry.job ? [each.to.state] : []))[0];
@@ -71,14 +73,14 @@ function answer({ records }: Pick<Derived, 'records'>, { added, updated }: Chang
   return {
     is: 'answer',
     json: { ...entry, ...(moved && { state }) },
-    table: () => table(entry, moved ? state : undefined),
+    table: () => table(entry, moved ? state : undefined, display),
   };
 }
 
-function table(entry: Done, state: string | undefined): string {
+function table(entry: Done, state: string | undefined, { dateOrder }: SaidDays): string {
   const { on, step, job, tub, order, who, name = '', minutes, ends } = entry;
   const took = minutes === undefined ? '' : `${minutes} min`;
-  const rows = [[on, job ?? tub ?? order ?? '', step, who, name, took, ends ? 'over' : '']];
+  const rows = [[writeDay(on, dateOrder), job ?? tub ?? order ?? '', step, who, name, took, ends ? 'over' : '']];
   const head = textTable(['day', 'for', 'step', 'who', 'name', 'took', ''], rows);
   return state === undefined ? head : `${head}\n${job} is now ${state}.`;
 }

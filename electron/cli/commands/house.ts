@@ -1,3 +1,5 @@
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { answerHouse, dropHouse, forceHouse, houseLog, proposeHouse } from '#shared-calc/acts/house-acts.ts';
 import type { Act } from '#shared-calc/acts/act.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
@@ -203,9 +205,11 @@ const changesCommand: Command = {
 };
 
 function logRow(change: HouseChange, display: Display): readonly string[] {
-  const { id, recipe, on, inForceOn = 'proposed', note, answers } = change;
-  const said = answers.map(({ job, answer, on: day, by }) => `${job} ${answer} ${day} ${by}`);
-  return [id, recipe, on, inForceOn, changeWords(change, display), note, said.join(', ')];
+  const { id, recipe, on, inForceOn, note, answers } = change;
+  const written = (day: Day) => writeDay(day, display.dateOrder);
+  const said = answers.map(({ job, answer, on: day, by }) => `${job} ${answer} ${written(day)} ${by}`);
+  const inForce = inForceOn === undefined ? 'proposed' : written(inForceOn);
+  return [id, recipe, written(on), inForce, changeWords(change, display), note, said.join(', ')];
 }
 
 const answerCommand: Command = {
@@ -248,7 +252,7 @@ function answeredWith(before: Derived, derived: Derived, { change: id, job: jobI
     json: { ...jobJson(summary), change: change.id, answer, effect: effectJson(effect, workshop) },
     table: () =>
       [
-        jobTable([summary]),
+        jobTable([summary], derived.display),
         `${jobId} ${answer === 'take' ? 'takes' : 'leaves'} ${change.id}: ${effectWords(effect, derived)}`,
       ].join('\n'),
     notices: [],

@@ -1,3 +1,4 @@
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { houseOffers } from '#shared-calc/derive/house-offers.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
@@ -33,6 +34,7 @@ function soldAnswer(book: Book, id: string): Outcome {
     const says = `${id} is ${found.value.state}: nothing is frozen, it follows its house.`;
     return { is: 'answer', json: none, table: () => says, notices: [] };
   }
+  const { acceptedOn } = found.value;
   const { quote, taken, left, offered, differs } = sold;
   const { changed, coins } = differs();
   const offers = houseOffers(derived, id);
@@ -51,7 +53,7 @@ function soldAnswer(book: Book, id: string): Outcome {
     },
     table: () =>
       [
-        `${id} is sold as ${quote.id}, accepted ${found.value.acceptedOn ?? 'on a day that is not known'}`,
+        `${id} is sold as ${quote.id}, accepted ${acceptedOn === undefined ? 'on a day that is not known' : writeDay(acceptedOn, derived.display.dateOrder)}`,
         ...taken.map((change) => `took ${change.id}: ${changeWords(change, derived.display)}`),
         ...left.map((change) => `left ${change.id}: ${changeWords(change, derived.display)}`),
         ...offers.map(

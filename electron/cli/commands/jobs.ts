@@ -16,7 +16,8 @@ export const jobsCommand: Command = {
     withBook(given, (book) => {
       const on = readDay(given, 'on');
       if (!on.ok) return refusal(on.fault);
-      const jobs = listedJobs(derive(book.records(), on.value ?? today()));
-      return { is: 'answer', json: jobs.map(jobJson), table: () => jobTable(jobs) };
+      const derived = derive(book.records(), on.value ?? today());
+      const jobs = listedJobs(derived);
+      return { is: 'answer', json: jobs.map(jobJson), table: () => jobTable(jobs, derived.display) };
     }),
 };

@@ -1,3 +1,4 @@
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import type { Act } from '#shared-calc/acts/act.ts';
 import { closeOrder, newOrder, placeOrders } from '#shared-calc/acts/order-acts.ts';
 import { receiveOrder } from '#shared-calc/acts/receive-acts.ts';
@@ -232,14 +233,14 @@ function minded({ records }: Derived, standing: readonly OrderStanding[]) {
   return { warnings: [], cautions: cautions.map(cautionJson) };
 }
 
-function listTable(all: readonly OrderStanding[], { records, workshop }: Derived): string {
+function listTable(all: readonly OrderStanding[], { records, workshop, display: { dateOrder } }: Derived): string {
   const money = moneyOf(workshop.coinDecimals);
   const rows = all.map(({ order, state, lines, goodsCoins, due, lateDays }) => [
     order.id,
     records.supplier.get(order.supplier)?.name ?? order.supplier,
     jobsOf(order.lines).join(', ') || 'store',
-    order.on,
-    due,
+    writeDay(order.on, dateOrder),
+    writeDay(due, dateOrder),
     `${lines.filter(isLineIn).length} of ${lines.length}`,
     money(goodsCoins),
     lateDays > 0 ? `${state}, ${sayDays(lateDays)} late` : state,
@@ -256,7 +257,7 @@ function orderTable(standing: OrderStanding, derived: Derived): string {
     line.label,
     sayLine(line, workshop),
     money(line.askedCoins),
-    line.due,
+    writeDay(line.due, display.dateOrder),
     line.for.map(({ job }) => job).join(', ') || 'store',
     count(came),
     count(open),

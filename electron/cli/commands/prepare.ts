@@ -9,6 +9,8 @@ import { withFacts, type StepFact } from '#shared-calc/prepare/step-facts.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { planCautions, sayState } from '#shared-calc/papers/prep-card.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -46,7 +48,11 @@ export const prepareCommand: Command = {
       return {
         is: 'answer',
         json: { ...planJson(plan.value), checks: orderChecks(worked.value) },
-        table: () => planTable(plan.value, [...orderNotes(worked.value), '', ...sayPlan(plan.value, what)]),
+        table: () => {
+          const { display: days } = worked.value.derived;
+          const says = [...orderNotes(worked.value), '', ...sayPlan(plan.value, { what, days })];
+          return planTable(plan.value, says, days);
+        },
       };
     }),
 };
@@ -113,16 +119,17 @@ function stepJson(step: PrepStep): Record<string, unknown> {
   };
 }
 
-function planTable(plan: PrepPlan, says: readonly string[]): string {
+function planTable(plan: PrepPlan, says: readonly string[], days: SaidDays): string {
+  const written = (day: Day) => writeDay(day, days.dateOrder);
   const steps = plan.steps.toSorted(byDay(({ date }) => date));
   const rows = steps.map((step) => [
     step.step === 'hardscape' ? 'wood, cork' : step.step,
-    step.orderBy ?? '',
-    step.date,
-    sayState(step) ?? (step.state === 'open' ? '' : step.state),
+    step.orderBy === undefined ? '' : written(step.orderBy),
+    written(step.date),
+    sayState(step, days) ?? (step.state === 'open' ? '' : step.state),
   ]);
-  const care = plan.care.map(({ act, date }) => [act, '', date]);
-  const handover = ['handover', '', plan.handover, ...(plan.handedOverOn === undefined ? [] : ['done'])];
+  const care = plan.care.map(({ act, date }) => [act, '', written(date)]);
+  const handover = ['handover', '', written(plan.handover), ...(plan.handedOverOn === undefined ? [] : ['done'])];
   return [
     textTable(['step', 'order by', 'done or in', ''], [...rows, handover, ...care]),
     ...says,

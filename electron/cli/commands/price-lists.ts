@@ -1,3 +1,4 @@
+import { writeDay, type DateOrder } from '#shared-calc/calendar/write-day.ts';
 import { readFileSync } from 'node:fs';
 import { findRecord } from '#shared-calc/acts/find-record.ts';
 import { placeRows, type PlacedList, type PlacedRow } from '#shared-calc/acts/place-list-rows.ts';
@@ -143,7 +144,7 @@ function takeList(book: Book, { text, map, supplier, onlyTry }: AskedList): Outc
   return {
     is: 'answer',
     json: listJson(placed, workshop.coinDecimals),
-    table: () => listTable(placed, { onlyTry, decimals: workshop.coinDecimals }),
+    table: () => listTable(placed, { onlyTry, decimals: workshop.coinDecimals, dateOrder: workshop.dateOrder }),
   };
 }
 
@@ -164,14 +165,15 @@ function listJson({ taken, left }: PlacedList, decimals: number) {
 interface TableOptions {
   readonly onlyTry: boolean;
   readonly decimals: number;
+  readonly dateOrder: DateOrder | undefined;
 }
 
-function listTable({ taken, left }: PlacedList, { onlyTry, decimals }: TableOptions): string {
+function listTable({ taken, left }: PlacedList, { onlyTry, decimals, dateOrder }: TableOptions): string {
   const rows = taken.map(({ row, material = '', pack, from, beforeCoins, priceCoins, ...placed }) => [
     String(row),
     material,
     `${pack.amount} ${pack.unit}`,
-    from,
+    writeDay(from, dateOrder),
     beforeCoins === undefined ? '' : coinsText(beforeCoins, decimals),
     coinsText(priceCoins, decimals),
     newsOf(placed),

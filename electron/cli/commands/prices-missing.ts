@@ -1,3 +1,4 @@
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { knownSums } from '#shared-calc/bench/order-sums.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { allOpenPrices, openPrices, openPricesOf, type OpenPrice } from '#shared-calc/derive/open-prices.ts';
@@ -90,7 +91,7 @@ function answer(prices: readonly OpenPrice[], { workshop, display, records }: De
           pack ? goodsWords(pack.amount, unit, display) : 'no pack yet',
           supplierOf(each),
           price ? money(price.priceCoins) : '',
-          price?.guess ? 'a guess' : (price?.from ?? ''),
+          price?.guess ? 'a guess' : price === undefined ? '' : writeDay(price.from, display.dateOrder),
           stakeCoins === undefined ? '' : money(stakeCoins),
           jobs.join(', '),
         ];

@@ -1,3 +1,4 @@
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import type { Act } from '#shared-calc/acts/act.ts';
 import { runAct } from '#shared-calc/acts/act.ts';
 import { forkRecipe, sendToParent, takeFromParent } from '#shared-calc/acts/family-acts.ts';
@@ -282,8 +283,8 @@ const logCommand: Command = {
                 ['change', 'on', 'in force', 'what', 'by', 'note'],
                 log.map((each) => [
                   each.id,
-                  each.on,
-                  each.inForceOn ?? 'proposed',
+                  writeDay(each.on, derived.display.dateOrder),
+                  each.inForceOn === undefined ? 'proposed' : writeDay(each.inForceOn, derived.display.dateOrder),
                   changeWords(each, derived.display),
                   each.by ?? '',
                   each.note,

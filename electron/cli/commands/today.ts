@@ -1,3 +1,5 @@
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { dueOf, dueWithin } from '#shared-calc/derive/today.ts';
 import { startList, type StartEntry } from '#shared-calc/derive/start-list.ts';
@@ -28,7 +30,7 @@ export const todayCommand: Command = {
       return {
         is: 'answer',
         json: { on, items: items.map(itemJson), start: start.map(startJson) },
-        table: () => [...startTable(start), itemTable(items)].join('\n'),
+        table: () => [...startTable(start), itemTable(items, derived.display)].join('\n'),
       };
     }),
 };
@@ -65,10 +67,10 @@ function startTable(start: readonly StartEntry[]): readonly string[] {
   return [textTable(['to a first quote', '', ''], rows), ''];
 }
 
-function itemTable(items: readonly TodayItem[]): string {
+function itemTable(items: readonly TodayItem[], { dateOrder }: SaidDays): string {
   if (items.length === 0) return 'Nothing to do.';
   const rows = items.map(({ day, what, job = '', client = '', who, why, late, decides }) => [
-    day,
+    writeDay(day, dateOrder),
     what,
     [job, client].filter((part) => part !== '').join(' '),
     who,

@@ -1,3 +1,7 @@
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import type { Act } from '#shared-calc/acts/act.ts';
 import { countTub, harvestTub } from '#shared-calc/acts/tub-moves.ts';
 import { endTub, startTub } from '#shared-calc/acts/tub-acts.ts';
@@ -112,7 +116,11 @@ function answer(records: Records, on: Day): Outcome {
   const tubs = [...records.cultureKind.values()].flatMap((kind) =>
     tubsOf(records, kind.id, on).map((tub): ListedTub => ({ kind, standing: standingOn(tub, kind, { on }) })),
   );
-  return { is: 'answer', json: tubs.map((tub) => tubJson(tub, records)), table: () => tubTable(tubs) };
+  return {
+    is: 'answer',
+    json: tubs.map((tub) => tubJson(tub, records)),
+    table: () => tubTable(tubs, displayOf(workshopOf(records))),
+  };
 }
 
 function tubJson({ kind, standing }: ListedTub, records: Records): Record<string, unknown> {
@@ -139,16 +147,17 @@ function tubJson({ kind, standing }: ListedTub, records: Records): Record<string
   };
 }
 
-function tubTable(tubs: readonly ListedTub[]): string {
+function tubTable(tubs: readonly ListedTub[], { dateOrder }: SaidDays): string {
   if (tubs.length === 0) return 'No tub stands.';
-  const rows = tubs.map(({ kind, standing: { tub, startedOn, animals, mayTake, nextOn = '', feedOn = '', is } }) => [
+  const written = (day?: Day) => (day === undefined ? '' : writeDay(day, dateOrder));
+  const rows = tubs.map(({ kind, standing: { tub, startedOn, animals, mayTake, nextOn, feedOn, is } }) => [
     tub,
     kind.label,
-    startedOn,
+    written(startedOn),
     shown(animals),
     shown(mayTake),
-    nextOn,
-    feedOn,
+    written(nextOn),
+    written(feedOn),
     is,
   ]);
   const cautions = eachOnce(tubs.flatMap(({ kind }) => cultureCautions(kind)));

@@ -48,20 +48,24 @@ function Batch({ now, context, api }: BatchesParts & { readonly now: BatchNow })
       <h4>
         {batch.id}: {batch.count} animals
       </h4>
-      <QuarantineWords now={now} />
+      <QuarantineWords now={now} context={context} />
       <FactList
         facts={[
-          ['Came', `${paperDay(batch.cameOn)}, ${batch.from}`],
-          ...(batch.joinedOn === undefined ? [] : [['Last one joined', paperDay(batch.joinedOn)] as const]),
-          ...batch.looks.map(({ on, seen }) => [`Seen ${paperDay(on)}`, seen] as const),
-          ...batch.tests.map(({ on, which, result }) => [`${which}, ${paperDay(on)}`, `${result} (vet)`] as const),
+          ['Came', `${paperDay(batch.cameOn, context.display)}, ${batch.from}`],
+          ...(batch.joinedOn === undefined
+            ? []
+            : [['Last one joined', paperDay(batch.joinedOn, context.display)] as const]),
+          ...batch.looks.map(({ on, seen }) => [`Seen ${paperDay(on, context.display)}`, seen] as const),
+          ...batch.tests.map(
+            ({ on, which, result }) => [`${which}, ${paperDay(on, context.display)}`, `${result} (vet)`] as const,
+          ),
         ]}
       />
       {placements.length > 0 && (
         <ul>
           {placements.map(({ id, size, count, on, anyway, who }) => (
             <li key={id}>
-              {count} into {size} on {paperDay(on)}
+              {count} into {size} on {paperDay(on, context.display)}
               {anyway !== '' &&
                 ` although in quarantine: ${anyway} (${context.records.rate.get(who ?? '')?.label})`}{' '}
               <Button look="plain" onClick={() => api.doAct('takeBackAnimals', { placement: id })}>
@@ -77,18 +81,21 @@ function Batch({ now, context, api }: BatchesParts & { readonly now: BatchNow })
   );
 }
 
-function QuarantineWords({ now: { until, daysLeft, unplaced } }: { readonly now: BatchNow }) {
+function QuarantineWords({
+  now: { until, daysLeft, unplaced },
+  context,
+}: Pick<BatchesParts, 'context'> & { readonly now: BatchNow }) {
   const left = unplaced === 0 ? 'all are planned in' : `${unplaced} go nowhere yet`;
   return daysLeft === 0 ? (
     <p>
-      Quarantine over since {paperDay(until)}; {left}.
+      Quarantine over since {paperDay(until, context.display)}; {left}.
     </p>
   ) : (
     <p>
       <Flag state="watch" sign="wait">
         {sayDays(daysLeft)} left
       </Flag>{' '}
-      In quarantine until {paperDay(until)}; {left}.
+      In quarantine until {paperDay(until, context.display)}; {left}.
     </p>
   );
 }

@@ -1,5 +1,6 @@
 import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import type { CultureState } from './culture-state.ts';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
@@ -14,10 +15,11 @@ interface FliesParts {
   readonly board: CultureBoard;
   /** What the animals here eat; never fewer flies are wanted. */
   readonly fed: FedHere;
+  readonly days: SaidDays;
 }
 
 /** Flies wanted a week, and the tubs that supply them. */
-export function Flies({ state, board, fed }: FliesParts) {
+export function Flies({ state, board, fed, days }: FliesParts) {
   const settle = (text: string) => {
     const read = said(readMeasure(text, { name: 'Flies a week', stored: 'each', whole: true, low: 0, high: 100_000 }));
     if (!read.ok) return read.fault;
@@ -38,7 +40,7 @@ export function Flies({ state, board, fed }: FliesParts) {
       </p>
       {board.flyFirst && (
         <p>
-          The first week takes more at once: set up {board.flyFirst.tubs} on {paperWeekday(board.flyFirst.on)}.
+          The first week takes more at once: set up {board.flyFirst.tubs} on {paperWeekday(board.flyFirst.on, days)}.
         </p>
       )}
       <MutedLine>One tub in ten fails; none is spared.</MutedLine>

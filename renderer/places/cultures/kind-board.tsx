@@ -60,7 +60,7 @@ interface BoardParts {
 
 /** One kind: alarms first, then demand, its tubs, and its growth. */
 export function KindBoard({ state, context, kind }: BoardParts) {
-  const { records, today, workshop } = context;
+  const { records, today, workshop, display } = context;
   const demands = kindDemands(context, kind);
   const firstFlies = addDays(today, kind.firstHarvestDays);
   const fed = fedHere(context, kind);
@@ -79,13 +79,13 @@ export function KindBoard({ state, context, kind }: BoardParts) {
   if (!board.ok) return <EmptyNote>{board.fault}</EmptyNote>;
   return (
     <>
-      <Alarms alarms={cultureAlarms(board.value, { today, coins })} unknown={demands.unknown} />
+      <Alarms alarms={cultureAlarms(board.value, { today, coins, display })} unknown={demands.unknown} />
       <div class={css['twoColumns']}>
         <div>
           {isFlies(kind) ? (
-            <Flies state={state} board={board.value} fed={fed} />
+            <Flies state={state} board={board.value} fed={fed} days={display} />
           ) : (
-            <Wanted board={board.value} demands={demands} decimalComma={workshop.decimalComma} />
+            <Wanted board={board.value} demands={demands} display={display} />
           )}
         </div>
         <Founders board={board.value} state={state} decimalComma={workshop.decimalComma} />

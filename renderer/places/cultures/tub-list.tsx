@@ -165,14 +165,14 @@ function TakeOrCount({ tub, now, jobs, api, context }: RowParts) {
   );
 }
 
-function stateWords(now: StandingTub, kind: CultureKind, { workshop, today }: BookContext): string {
+function stateWords(now: StandingTub, kind: CultureKind, { workshop, today, display }: BookContext): string {
   const { is, readyOn, nextOn, feedOn } = now;
-  const fed = feedOn === undefined ? '' : `, feed on ${paperDay(feedOn)}`;
+  const fed = feedOn === undefined ? '' : `, feed on ${paperDay(feedOn, display)}`;
   if (is === 'used up' || nextOn === undefined) return 'used up';
   const stage =
     is === 'growing'
-      ? `grows, ready on ${paperDay(readyOn)}`
-      : `ready since ${paperDay(readyOn)}${nextOn === today ? '' : `, next harvest on ${paperDay(nextOn)}`}`;
+      ? `grows, ready on ${paperDay(readyOn, display)}`
+      : `ready since ${paperDay(readyOn, display)}${nextOn === today ? '' : `, next harvest on ${paperDay(nextOn, display)}`}`;
   return isFlies(kind) ? stage : `${animalWords(now, workshop)}; ${stage}${fed}`;
 }
 

@@ -4,6 +4,7 @@ import { contextMenuOf, type EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import type { PlaceId } from '#shared-calc/contract/places.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import type { BoardGroup, BoardRow } from '#shared-calc/derive/job-board.ts';
 import { upperFirst } from '#shared-calc/derive/today-next.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
@@ -15,10 +16,11 @@ interface BoardParts {
   readonly open: string | undefined;
   /** The groups are the states themselves. */
   readonly byState: boolean;
+  readonly days: SaidDays;
 }
 
 /** All jobs, by state or by the day of what is next; the open job is marked. */
-export function Board({ groups, open, byState }: BoardParts) {
+export function Board({ groups, open, byState, days }: BoardParts) {
   return (
     <nav class={css['board']} aria-label="Jobs" onKeyDown={walkLinks}>
       {groups.map(({ title, rows }) => (
@@ -29,7 +31,7 @@ export function Board({ groups, open, byState }: BoardParts) {
           <ul>
             {rows.map((row) => (
               <li key={row.job.id} {...contextMenuOf(() => jobMenu(row.job))}>
-                <JobLink row={row} isOpen={row.job.id === open} state={byState ? '' : row.job.state} />
+                <JobLink row={row} days={days} isOpen={row.job.id === open} state={byState ? '' : row.job.state} />
               </li>
             ))}
           </ul>
@@ -50,11 +52,12 @@ function jobMenu({ id, title }: BoardRow['job']): EntryMenu {
 
 interface LinkParts {
   readonly row: BoardRow;
+  readonly days: SaidDays;
   readonly isOpen: boolean;
   readonly state: string;
 }
 
-function JobLink({ row: { job, sizes, next, on, late, gateOpen }, isOpen, state }: LinkParts) {
+function JobLink({ row: { job, sizes, next, on, late, gateOpen }, isOpen, state, days }: LinkParts) {
   const { id, title, client, handover } = job;
   return (
     <a href={writeRoute('jobs', id)} aria-current={isOpen ? 'true' : undefined}>
@@ -64,12 +67,12 @@ function JobLink({ row: { job, sizes, next, on, late, gateOpen }, isOpen, state 
       </span>
       <Muted small>
         {[client, sizes, state].filter((part) => part !== '').join(' · ')}
-        {handover !== undefined && ` · handover ${paperDay(handover)}`}
+        {handover !== undefined && ` · handover ${paperDay(handover, days)}`}
       </Muted>
       {next !== '' && (
         <span class={css['next']}>
           {upperFirst(next)}
-          {on !== undefined && `, by ${paperDay(on)}`}
+          {on !== undefined && `, by ${paperDay(on, days)}`}
           {late && (
             <Flag state="watch" sign="watch">
               late

@@ -95,7 +95,8 @@ function Deposit(part: JobPart) {
       <Buttons>
         {job.depositOn !== undefined && (
           <Muted>
-            {showCoins(job.depositCoins, workshop)} {workshop.currency} in on {paperDay(job.depositOn)}
+            {showCoins(job.depositCoins, workshop)} {workshop.currency} in on{' '}
+            {paperDay(job.depositOn, part.context.display)}
           </Muted>
         )}
         <Button disabled={!coins?.ok || !day.ok} onClick={record}>

@@ -4,7 +4,8 @@ import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { JobPart } from './job-part.ts';
 
 /** What was done although something stood against it: why, who decided, and what it was. */
-export function JobReasons({ job, context: { records, display } }: JobPart) {
+export function JobReasons({ job, context }: JobPart) {
+  const { records, display } = context;
   const reasons = reasonsOf(records, job.id);
   if (reasons.length === 0) return null;
   return (
@@ -13,7 +14,7 @@ export function JobReasons({ job, context: { records, display } }: JobPart) {
       <ul>
         {reasons.map((done) => (
           <li key={done.id}>
-            {sayReason(done, records)}
+            {sayReason(done, context)}
             {done.against.map(({ what, why }) => (
               <MutedLine key={why}>
                 Against it, {what}: {readUnits(why, display)}

@@ -83,7 +83,7 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
     acts: boardActs(board, job),
     work: (
       <div class={css['jobsWork']}>
-        <Board groups={groups} open={job?.id} byState={order.value === 'state'} />
+        <Board groups={groups} open={job?.id} byState={order.value === 'state'} days={context.display} />
         {job ? (
           <JobCard key={job.id} job={job} context={context} api={api} />
         ) : (

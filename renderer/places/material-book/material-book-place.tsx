@@ -3,9 +3,8 @@ import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { listImport } from '#renderer/files/list-import.tsx';
-import { priceListImport } from '#renderer/files/price-list-import.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
-import type { Route } from '#renderer/frame/place-route.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { importRecords } from '#shared-calc/acts/import-records.ts';
 import { materialTable } from './material-rows.ts';
 import { MaterialPanel } from './material-panel.tsx';
@@ -19,20 +18,14 @@ export function materialBookPlace(api: BookApi): (route: Route) => PlaceView {
     needs: `${sayHeadings('material')} Packs as 10 L; 45 L.`,
     preview: (text, { records }) => previewRecords(importRecords('material', text, records)),
   });
-  const prices = priceListImport(api);
   return bookPlace({
     api,
     table: materialTable,
     acts: [
       { label: actNames.importList, run: list.open },
-      { label: actNames.importPrices, run: prices.open },
+      { label: actNames.importPrices, run: () => (location.hash = writeRoute('price-lists')) },
     ],
-    above: () => (
-      <>
-        {list.dialog()}
-        {prices.dialog()}
-      </>
-    ),
+    above: list.dialog,
     sidePanel: (row, context) => <MaterialPanel row={row} context={context} api={api} />,
   });
 }

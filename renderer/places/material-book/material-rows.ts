@@ -16,7 +16,8 @@ import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
 import { mayGo } from '#renderer/books/uses-of.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
-import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { contentOf } from '#shared-calc/buy/pack-said.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import type { Material, Pack, PackPrice, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { added, type Change } from '#shared-calc/records/change.ts';
@@ -85,7 +86,7 @@ function materialColumns(context: BookContext): readonly BookColumn<MaterialRow>
     { kind: 'material', recordOf: ({ material }) => material, widths: { label: 14.5, unit: 4 } },
     context,
   );
-  return [codeColumn(5), ...insertAfter(columns, 'unit', [packsColumn(context), fromColumn])];
+  return [codeColumn(5), ...insertAfter(columns, 'unit', [packsColumn(context), fromColumn(context)])];
 }
 
 function priceWords(price: PackPrice | undefined, { workshop }: BookContext): string {
@@ -96,9 +97,10 @@ function priceWords(price: PackPrice | undefined, { workshop }: BookContext): st
 function packsColumn(context: BookContext): BookColumn<MaterialRow> {
   const say = ({ material, packs }: MaterialRow) =>
     packs
-      .map(
-        ({ pack, price }) => `${cleanNoise(pack.amount)} ${unitWords(material.unit, '')}${priceWords(price, context)}`,
-      )
+      .map(({ pack, price }) => {
+        const { amount, unit } = contentOf(pack, material.unit);
+        return `${amount} ${unitWords(unit, '')}${priceWords(price, context)}`;
+      })
       .join(', ');
   return {
     key: 'packs',
@@ -120,17 +122,23 @@ function flagOf({ packs }: MaterialRow, context: BookContext): BookFlag | undefi
   return packs.some(({ price }) => price && isOldPrice(price, context)) ? oldPriceFlag : undefined;
 }
 
-const fromColumn: BookColumn<MaterialRow> = {
-  key: 'from',
-  title: 'Prices from',
-  unit: '',
-  look: 'words',
-  width: 6.5,
-  show: ({ packs }) => oldestDay(packs),
-  entry: ({ packs }) => oldestDay(packs),
-  closed: 'The oldest day that one of its prices holds from; prices are set at the right.',
-};
+function fromColumn({ display }: BookContext): BookColumn<MaterialRow> {
+  const say = ({ packs }: MaterialRow) => {
+    const day = oldestDay(packs);
+    return day === undefined ? '' : writeDay(day, display.dateOrder);
+  };
+  return {
+    key: 'from',
+    title: 'Prices from',
+    unit: '',
+    look: 'words',
+    width: 6.5,
+    show: say,
+    entry: say,
+    closed: 'The oldest day that one of its prices holds from; prices are set at the right.',
+  };
+}
 
-function oldestDay(packs: readonly PricedPack[]): string {
-  return packs.flatMap(({ price }) => price?.from ?? []).toSorted()[0] ?? '';
+function oldestDay(packs: readonly PricedPack[]): string | undefined {
+  return packs.flatMap(({ price }) => price?.from ?? []).toSorted()[0];
 }

@@ -10,7 +10,7 @@ import type { JobApi } from '#renderer/store/job-api.ts';
 import { packsOf, priceOn, sellerOf } from '#shared-calc/buy/pack-prices.ts';
 import { goodsLabel, unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
-import { packWords } from '#shared-calc/quantity/goods-words.ts';
+import { sayPack } from '#shared-calc/buy/pack-said.ts';
 import type { Pack } from '#shared-calc/records/records.ts';
 import css from './orders.module.css';
 
@@ -49,7 +49,7 @@ export function NewOrderDialog({ api, close }: DialogParts) {
               {packsFrom(context, supplier).map((pack) => (
                 <TextField
                   key={pack.id}
-                  label={sayPack(pack, context)}
+                  label={packLabel(pack, context)}
                   hint={sayPrice(pack, context)}
                   unit="packs"
                   figure
@@ -81,9 +81,10 @@ function packsFrom({ records, today }: BookContext, supplier: string): readonly 
     .filter((pack) => sellerOf(records, pack) === supplier && priceOn(records, pack.id, today));
 }
 
-function sayPack({ material, amount }: Pack, { records, display }: BookContext): string {
+function packLabel(pack: Pack, { records, display }: BookContext): string {
+  const { material } = pack;
   const unit = unitInStore(material, records) ?? 'each';
-  return `${material} ${goodsLabel(material, records)}, ${packWords(amount, unit, display)}`;
+  return `${material} ${goodsLabel(material, records)}, ${sayPack(pack, unit, display)}`;
 }
 
 function sayPrice({ id }: Pack, { records, today, workshop }: BookContext): string {

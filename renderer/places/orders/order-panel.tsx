@@ -1,8 +1,11 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import type { Signal } from '@preact/signals';
 import type { BookContext } from '#renderer/books/book-api.ts';
+import { goTo } from '#renderer/frame/go-to.ts';
+import { goToBook } from '#renderer/frame/go-to-goods.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
+import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { FactList } from '#renderer/kit/fact-list.tsx';
 import { Link } from '#renderer/kit/link.tsx';
@@ -56,9 +59,9 @@ function Order({ standing, context, api, asked }: OrderParts) {
         title={order.id}
         answer={money(goodsCoins)}
       />
-      <StandingLine standing={standing} />
+      <StandingLine standing={standing} context={context} />
       <FactList facts={factsOf(standing, context)} />
-      <Lines standing={standing} context={context} />
+      <Lines standing={standing} context={context} asked={asked} />
       <OrderButtons standing={standing} api={api} asked={asked} />
       {order.note !== '' && <Hint>{order.note}</Hint>}
       <CautionList cautions={orderedCautions(records, [order])} />
@@ -66,7 +69,10 @@ function Order({ standing, context, api, asked }: OrderParts) {
   );
 }
 
-function StandingLine({ standing: { state, lateDays, due } }: Pick<OrderParts, 'standing'>) {
+function StandingLine({
+  standing: { state, lateDays, due },
+  context: { display },
+}: Pick<OrderParts, 'standing' | 'context'>) {
   if (lateDays > 0)
     return (
       <Standing state="stop" sign="stop">
@@ -75,21 +81,24 @@ function StandingLine({ standing: { state, lateDays, due } }: Pick<OrderParts, '
         </span>
       </Standing>
     );
-  const says = { open: `Due ${paperDay(due)}.`, 'part in': `Part in; the rest is due ${paperDay(due)}.` };
+  const says = {
+    open: `Due ${paperDay(due, display)}.`,
+    'part in': `Part in; the rest is due ${paperDay(due, display)}.`,
+  };
   if (state === 'open' || state === 'part in') return <MutedLine>{says[state]}</MutedLine>;
   return <MutedLine>{state === 'in' ? 'All of it is in.' : 'Closed: what had not come is needed again.'}</MutedLine>;
 }
 
-function factsOf({ order }: OrderStanding, { records, workshop }: BookContext) {
+function factsOf({ order }: OrderStanding, { records, workshop, display }: BookContext) {
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
   const jobs = jobsOf(order.lines).map((id) => records.job.get(id));
   const byClass = classPriceOf(records, order);
   const facts: (readonly [string, string])[] = [
     ['For', jobs.flatMap((job) => (job ? [jobName(job)] : [])).join(', ') || 'the store'],
-    ['Placed', paperDay(order.on)],
+    ['Placed', paperDay(order.on, display)],
     ['Carriage', order.carriageCoins === 0 ? 'free' : money(order.carriageCoins)],
   ];
-  if (order.closedOn !== undefined) facts.push(['Closed', paperDay(order.closedOn)]);
+  if (order.closedOn !== undefined) facts.push(['Closed', paperDay(order.closedOn, display)]);
   if (byClass !== undefined) {
     const over = ownPriceOf(records, order) - byClass;
     facts.push([
@@ -105,24 +114,26 @@ function sayOver(coins: number, money: (coins: number) => string): string {
   return coins > 0 ? `${money(coins)} over` : `${money(-coins)} less`;
 }
 
-function Lines({ standing: { lines }, context: { workshop, display } }: Pick<OrderParts, 'standing' | 'context'>) {
+function Lines({ standing, context, asked }: Omit<OrderParts, 'api'>) {
+  const { workshop, display, records } = context;
   const money = (coins: number) => showCoins(coins, workshop);
   const count = (packs: number) => writeNumber(packs, Number.isInteger(packs) ? 0 : 2, display);
   return (
     <Table
       label="Lines of the order"
-      rows={lines}
+      rows={standing.lines}
       keyOf={({ line }) => line.n}
+      menu={({ line }) => lineMenu(line, { standing, asked, records })}
       columns={[
         {
           head: 'Line',
           names: true,
           cell: ({ line, cameOn }) => (
             <>
-              {line.label}{' '}
+              <Link href={writeRoute('store', line.of)}>{line.label}</Link>{' '}
               <Muted small>
                 {sayLine(line, workshop)}
-                {cameOn === undefined ? '' : `, in on ${paperDay(cameOn)}`}
+                {cameOn === undefined ? '' : `, in on ${paperDay(cameOn, display)}`}
               </Muted>
             </>
           ),
@@ -133,6 +144,26 @@ function Lines({ standing: { lines }, context: { workshop, display } }: Pick<Ord
       ]}
     />
   );
+}
+
+interface LineMenuParts extends Pick<OrderParts, 'standing' | 'asked'> {
+  readonly records: BookContext['records'];
+}
+
+/** What can be done with a line: taken in with its order, its goods, the jobs that it is for. */
+function lineMenu(line: LineStanding['line'], { standing, asked, records }: LineMenuParts): EntryMenu {
+  const { id } = standing.order;
+  return {
+    label: line.label,
+    acts: [
+      ...(isOpenOrder(standing)
+        ? [{ says: `${actNames.receive} …`, run: () => (asked.value = { is: 'receive', order: id }) }, 'line' as const]
+        : []),
+      goTo('Its lots in the Store', 'store', line.of),
+      ...goToBook(line.of, records),
+      ...jobsOf([line]).map((job) => goTo(`Job ${job}`, 'jobs', job)),
+    ],
+  };
 }
 
 interface PaidParts {

@@ -22,7 +22,7 @@ interface TableParts {
 }
 
 /** Orders with their state and what is in; what is still to come of them all stands at the foot. */
-export function OrdersTable({ orders, chosen, context: { records, workshop } }: TableParts) {
+export function OrdersTable({ orders, chosen, context: { records, workshop, display } }: TableParts) {
   if (orders.length === 0)
     return (
       <EmptyNote>
@@ -51,8 +51,8 @@ export function OrdersTable({ orders, chosen, context: { records, workshop } }: 
         { head: 'Order', names: true, cell: ({ order }) => <OrderLink id={order.id} isChosen={order.id === chosen} /> },
         { head: 'Supplier', cell: ({ order }) => records.supplier.get(order.supplier)?.name ?? order.supplier },
         { head: 'For', cell: ({ order }) => jobsOf(order.lines).join(', ') || 'store' },
-        { head: 'Placed', cell: ({ order }) => paperDay(order.on) },
-        { head: 'Due', cell: ({ due }) => paperDay(due) },
+        { head: 'Placed', cell: ({ order }) => paperDay(order.on, display) },
+        { head: 'Due', cell: ({ due }) => paperDay(due, display) },
         { head: 'Lines in', cell: (standing) => <LinesIn standing={standing} /> },
         { head: `Asked, ${workshop.currency}`, figure: true, cell: ({ goodsCoins }) => money(goodsCoins) },
         { head: 'State', cell: (standing) => <State standing={standing} /> },

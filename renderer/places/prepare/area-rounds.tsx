@@ -1,6 +1,7 @@
 import { Table } from '#renderer/kit/table.tsx';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
-import type { Day } from '#shared-calc/calendar/day.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { careByArea, type AreaVisit } from '#shared-calc/prepare/size-care.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
@@ -9,11 +10,11 @@ import look from '#renderer/kit/part-page.module.css';
 
 interface RoundsParts {
   readonly jobs: readonly JobPlan[];
-  readonly today: Day;
+  readonly context: Pick<Derived, 'today' | 'display'>;
 }
 
 /** Visits to tanks at clients, grouped by area and week. */
-export function AreaRounds({ jobs, today }: RoundsParts) {
+export function AreaRounds({ jobs, context: { today, display } }: RoundsParts) {
   const areas = careByArea(
     jobs.map(({ job, plan }) => ({ job, care: plan.care })),
     today,
@@ -30,9 +31,9 @@ export function AreaRounds({ jobs, today }: RoundsParts) {
           rows={trips}
           keyOf={({ week }) => week}
           columns={[
-            { head: 'Week of', names: true, cell: ({ week }) => paperDay(week) },
-            { head: 'One round', cell: ({ visits }) => visits.map(visitWords).join('; ') },
-            { head: 'By telephone', cell: ({ calls }) => calls.map(visitWords).join('; ') },
+            { head: 'Week of', names: true, cell: ({ week }) => paperDay(week, display) },
+            { head: 'One round', cell: ({ visits }) => visits.map((visit) => visitWords(visit, display)).join('; ') },
+            { head: 'By telephone', cell: ({ calls }) => calls.map((call) => visitWords(call, display)).join('; ') },
           ]}
         />
       ))}
@@ -40,6 +41,6 @@ export function AreaRounds({ jobs, today }: RoundsParts) {
   );
 }
 
-function visitWords({ job, title, act, date }: AreaVisit): string {
-  return `${job} ${title}, ${(careWords[act] ?? act).toLowerCase()}, ${paperWeekday(date)}`;
+function visitWords({ job, title, act, date }: AreaVisit, days: SaidDays): string {
+  return `${job} ${title}, ${(careWords[act] ?? act).toLowerCase()}, ${paperWeekday(date, days)}`;
 }

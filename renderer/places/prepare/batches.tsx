@@ -1,5 +1,6 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { BatchForm } from './batch-form.tsx';
 import { OpenBatch } from './open-batch.tsx';
@@ -37,7 +38,7 @@ export function Batches({ view, asked, moistened }: BatchesParts) {
                   href={writePrepare(job?.id, 'leaves', batch.id)}
                   aria-current={batch.id === open?.id ? 'true' : undefined}
                 >
-                  <b>{batch.id}</b> {batchLabel(batch, context.records)[0]} <Muted>{batch.on}</Muted>
+                  <b>{batch.id}</b> {batchLabel(batch, context)[0]} <Muted>{paperDay(batch.on, context.display)}</Muted>
                 </a>
               </li>
             ))}

@@ -53,9 +53,9 @@ function treatmentOf({ state, context, job }: PartView): Result<PaperDocument, s
   return ok(treatmentDocument({ way: chosen.way, aim, leavesL, plan: chosen.plan.value }, workshop));
 }
 
-function labelsOf({ context: { records }, one }: PartView): Result<PaperDocument, string> {
-  const batches = [...records.treatmentBatch.values()].filter(({ id }) => one === undefined || id === one);
-  return batches.length === 0 ? failed('No batch is written down yet.') : ok(labelsDocument(batches, records));
+function labelsOf({ context, one }: PartView): Result<PaperDocument, string> {
+  const batches = [...context.records.treatmentBatch.values()].filter(({ id }) => one === undefined || id === one);
+  return batches.length === 0 ? failed('No batch is written down yet.') : ok(labelsDocument(batches, context));
 }
 
 function areasOf({ context }: PartView): Result<PaperDocument, string> {
@@ -64,5 +64,5 @@ function areasOf({ context }: PartView): Result<PaperDocument, string> {
     planned.map(({ job, plan }) => ({ job, care: plan.care })),
     context.today,
   );
-  return areas.length === 0 ? failed('No tank stands with a client yet.') : ok(areasDocument(areas));
+  return areas.length === 0 ? failed('No tank stands with a client yet.') : ok(areasDocument(areas, context.display));
 }

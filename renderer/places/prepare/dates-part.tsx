@@ -4,7 +4,9 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import { soonestRounds } from '#shared-calc/prepare/size-care.ts';
@@ -28,8 +30,8 @@ export function DatesPart(view: PartView) {
   const plan = worked?.plan();
   if (!worked || !plan) return null;
   if (!plan.ok) return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
-  const rows = prepRows(plan.value.plan);
-  const says = sayPlan(plan.value.plan, job.title === '' ? 'the tank' : job.title);
+  const rows = prepRows(plan.value.plan, context.display);
+  const says = sayPlan(plan.value.plan, { what: job.title === '' ? 'the tank' : job.title, days: context.display });
   return (
     <>
       <section class={css['pressing']} aria-label="What is pressing">
@@ -44,12 +46,13 @@ export function DatesPart(view: PartView) {
       </section>
       <OpenSteps {...view} job={job} />
       <div class={look['twoColumns']}>
-        <ActsTable rows={rows} today={context.today} />
-        <Care plan={plan.value} />
+        <ActsTable rows={rows} context={context} />
+        <Care plan={plan.value} days={context.display} />
         <CautionList cautions={planCautions(plan.value.plan)} />
       </div>
       <TimeLine
-        title={`From ${paperWeekday(rows[0]?.date ?? context.today)} to the handover`}
+        dateOrder={context.display.dateOrder}
+        title={`From ${paperWeekday(rows[0]?.date ?? context.today, context.display)} to the handover`}
         under="Hollow rings are the last day to order, filled ones the day it is in or done; the heavy line decides"
         label={`Time line of ${job.title}: ${says.join(' ')}`}
         rows={stepRows(plan.value.plan)}
@@ -57,7 +60,7 @@ export function DatesPart(view: PartView) {
         calendar={context.calendar}
         table={{
           headings: ['day', 'act', 'state'],
-          rows: rows.map((row) => [paperWeekday(row.date), row.act, noteOf(row)]),
+          rows: rows.map((row) => [paperWeekday(row.date, context.display), row.act, noteOf(row)]),
         }}
       />
     </>
@@ -72,10 +75,10 @@ function dated(handover: string | undefined, deposit: string | undefined): strin
 
 interface ActsParts {
   readonly rows: readonly PrepRow[];
-  readonly today: string;
+  readonly context: Pick<Derived, 'today' | 'display'>;
 }
 
-function ActsTable({ rows, today }: ActsParts) {
+function ActsTable({ rows, context: { today, display } }: ActsParts) {
   return (
     <Table
       class={look['acts']}
@@ -84,7 +87,7 @@ function ActsTable({ rows, today }: ActsParts) {
       keyOf={({ step, is }) => `${step} ${is}`}
       mark={({ state, date }) => (state === 'done' || state === 'in' || date < today ? 'past' : undefined)}
       columns={[
-        { head: 'Day', cell: ({ date }) => paperWeekday(date) },
+        { head: 'Day', cell: ({ date }) => paperWeekday(date, display) },
         { head: 'Act', names: true, cell: ({ act }) => act },
         { head: 'State', cell: (row) => (row.decides ? <b>{noteOf(row)}</b> : noteOf(row)) },
       ]}
@@ -92,14 +95,14 @@ function ActsTable({ rows, today }: ActsParts) {
   );
 }
 
-function Care({ plan: { plan, care, lamps } }: { readonly plan: JobPlan }) {
+function Care({ plan: { plan, care, lamps }, days }: { readonly plan: JobPlan; readonly days: SaidDays }) {
   const rows = [
-    ...plan.care.map(({ act, date }) => ({ day: paperWeekday(date), act: careWords[act] ?? act })),
+    ...plan.care.map(({ act, date }) => ({ day: paperWeekday(date, days), act: careWords[act] ?? act })),
     ...soonestRounds(care).map(({ act, says, first, once }) => ({
-      day: once ? paperWeekday(first) : `from ${paperWeekday(first)}`,
+      day: once ? paperWeekday(first, days) : `from ${paperWeekday(first, days)}`,
       act: `${act}, ${says}`,
     })),
-    ...(lamps ? [{ day: `from ${paperWeekday(lamps.from)}`, act: 'lamps are due' }] : []),
+    ...(lamps ? [{ day: `from ${paperWeekday(lamps.from, days)}`, act: 'lamps are due' }] : []),
   ];
   return (
     <Table

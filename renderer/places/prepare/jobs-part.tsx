@@ -5,7 +5,7 @@ import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
-import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { sayDay, type SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { timeLine, type Clash, type TimeLineEntry } from '#shared-calc/prepare/time-line.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { stepWords } from '#shared-calc/papers/step-words.ts';
@@ -39,8 +39,15 @@ export function JobsPart({ state, context }: PartView) {
         <EmptyNote>No job is under way: one is from its deposit to its handover.</EmptyNote>
       ) : (
         <>
-          <Clashes people={line.clashes} room={room} hours={state.hoursADay.value} places={state.places.value} />
+          <Clashes
+            people={line.clashes}
+            room={room}
+            hours={state.hoursADay.value}
+            places={state.places.value}
+            days={context.display}
+          />
           <TimeLine
+            dateOrder={context.display.dateOrder}
             title={planned.length === 1 ? 'One job is under way' : `${planned.length} jobs are under way`}
             under="Hollow rings are the last day to order, filled ones the build and the handover; red is more than one builder or the room has"
             label={`Time line of ${planned.map(({ job }) => jobName(job)).join(', ')}`}
@@ -48,7 +55,10 @@ export function JobsPart({ state, context }: PartView) {
             clashes={drawnClashes(line.clashes, room)}
             today={today}
             calendar={calendar}
-            table={{ headings: ['day', 'job', 'act', 'minutes', 'closed'], rows: line.entries.map(entryRow) }}
+            table={{
+              headings: ['day', 'job', 'act', 'minutes', 'closed'],
+              rows: line.entries.map((entry) => entryRow(entry, context.display)),
+            }}
           />
         </>
       )}
@@ -57,7 +67,7 @@ export function JobsPart({ state, context }: PartView) {
           <a href={writePrepare(worked.job.id, 'dates')}>{jobName(worked.job)}</a>: {sayNoPlan(worked, fault)}
         </Caution>
       ))}
-      <AreaRounds jobs={plannedJobs(context, isHandedOver).planned} today={today} />
+      <AreaRounds jobs={plannedJobs(context, isHandedOver).planned} context={context} />
     </>
   );
 }
@@ -66,9 +76,9 @@ function asPlanned({ job, plan, minutes }: JobPlan) {
   return { job: job.id, title: job.title, plan, minutes };
 }
 
-function entryRow({ date, job, title, step, minutes, closed }: TimeLineEntry): readonly string[] {
+function entryRow({ date, job, title, step, minutes, closed }: TimeLineEntry, days: SaidDays): readonly string[] {
   return [
-    paperWeekday(date),
+    paperWeekday(date, days),
     `${job} ${title}`,
     stepWords[step].done,
     minutes > 0 ? String(Math.round(minutes)) : '',
@@ -115,13 +125,14 @@ function stretchesOf(people: readonly Clash[]): readonly { readonly from: Day; r
 }
 
 interface ClashParts {
+  readonly days: SaidDays;
   readonly people: readonly Clash[];
   readonly room: readonly RoomClash[];
   readonly hours: number;
   readonly places: number;
 }
 
-function Clashes({ people, room, hours, places }: ClashParts) {
+function Clashes({ people, room, hours, places, days }: ClashParts) {
   if (people.length + room.length === 0)
     return <p>No day asks for more than one builder or {places} places for tanks.</p>;
   return (
@@ -132,7 +143,7 @@ function Clashes({ people, room, hours, places }: ClashParts) {
             people
           </Flag>
           <span>
-            {sayDay(date)}: {hoursWords(minutes)} of work, over the {hours} h of one builder.{' '}
+            {sayDay(date, days)}: {hoursWords(minutes)} of work, over the {hours} h of one builder.{' '}
             {entries.map(({ job, step }) => `${job} ${stepWords[step].done.toLowerCase()}`).join('; ')}.
           </span>
         </li>
@@ -143,8 +154,8 @@ function Clashes({ people, room, hours, places }: ClashParts) {
             room
           </Flag>
           <span>
-            {from === to ? sayDay(from) : `From ${paperDay(from)} to ${paperDay(to)}`}: {tanks} tanks stand here at
-            once, {places} {places === 1 ? 'place' : 'places'}. {jobs.join(', ')}.
+            {from === to ? sayDay(from, days) : `From ${paperDay(from, days)} to ${paperDay(to, days)}`}: {tanks} tanks
+            stand here at once, {places} {places === 1 ? 'place' : 'places'}. {jobs.join(', ')}.
           </span>
         </li>
       ))}

@@ -31,7 +31,7 @@ export function OpenBatch({ view: { state, context, job }, batch }: OpenBatchPar
     <article class={css['openBatch']} aria-label={`Batch ${batch.id}`}>
       <h3>{batch.id}</h3>
       <ul aria-label="On the label">
-        {batchLabel(batch, context.records).map((line) => (
+        {batchLabel(batch, context).map((line) => (
           <li key={line}>{sayUnits(line)}</li>
         ))}
       </ul>

@@ -34,7 +34,7 @@ export function OpenSteps(view: JobView) {
               onClick={() => setOpen(open === item.key ? undefined : item.key)}
             />
             <span>
-              {upperFirst(item.what)}, by {paperWeekday(item.day)}
+              {upperFirst(item.what)}, by {paperWeekday(item.day, view.context.display)}
               {item.decides && <b> decides</b>}
             </span>
             {open === item.key && <StepForm view={view} item={item} leave={() => setOpen(undefined)} />}

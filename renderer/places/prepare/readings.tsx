@@ -4,6 +4,7 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { watchSpecs } from '#renderer/curves/watch-spec.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
+import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { LogFault } from '#shared-calc/prepare/log-rows.ts';
@@ -42,7 +43,7 @@ export function Readings({ view: { state, context, job }, size }: ReadingsParts)
   return (
     <section>
       <h2>Readings of {size.called}</h2>
-      <MutedLine>{keptWords(saved)}</MutedLine>
+      <MutedLine>{keptWords(saved, context.display)}</MutedLine>
       <BandEntries texts={texts} set={setTexts} by={by} sign={setBy} />
       <label class={css['log']}>
         Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85; then the room if read, as 21 45
@@ -65,8 +66,8 @@ export function Readings({ view: { state, context, job }, size }: ReadingsParts)
   );
 }
 
-function keptWords(kept: SavedWatch | undefined): string {
-  return kept ? `Kept on ${paperDay(kept.on)}, signed by ${kept.by}.` : 'None kept yet.';
+function keptWords(kept: SavedWatch | undefined, days: SaidDays): string {
+  return kept ? `Kept on ${paperDay(kept.on, days)}, signed by ${kept.by}.` : 'None kept yet.';
 }
 
 const MOST_FAULTS = 8;

@@ -56,10 +56,10 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
     <section>
       <h2>Animals in</h2>
       <p>
-        {paperWeekday(card.animalsIn)}, {card.settleInDays} days after the build.{' '}
+        {paperWeekday(card.animalsIn, context.display)}, {card.settleInDays} days after the build.{' '}
         {card.looks.length === 0
           ? 'The settle-in is long enough: no watch plan of its own.'
-          : `Look on day ${card.looks.map(({ day, date }) => `${day}, ${paperDay(date)}`).join('; ')}.`}
+          : `Look on day ${card.looks.map(({ day, date }) => `${day}, ${paperDay(date, context.display)}`).join('; ')}.`}
       </p>
       <ul class={css['plainList']}>
         {card.before.map((says) => (

@@ -15,6 +15,7 @@ import { entryOfCoins, showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { recordFields } from '#shared-calc/fields/record-fields.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { isMarkOf, takeMoneyApart } from '#shared-calc/read/list-money.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
@@ -162,7 +163,7 @@ function priceColumn(context: BookContext): Column {
     },
     write: ({ material, unit, pack, price }, text) => {
       if (text.trim() === '') return failed('A price is not emptied; take it out of the prices at the right.');
-      const coins = said(readMoney(text, workshop, 'Price'));
+      const coins = said(readMoney(withoutMark(text, workshop.currency), workshop, 'Price'));
       if (!coins.ok) return coins;
       const sold = pack ?? pieceOf(material, unit);
       if (!sold) return failed('Give the pack first: how much it holds.');
@@ -171,6 +172,12 @@ function priceColumn(context: BookContext): Column {
       return byAct(putPrice.run(context, { material, amount, supplier, priceCoins: coins.value, from }));
     },
   };
+}
+
+/** A pasted `$4.60` or `4.60 USD` as its number, where the mark is the workshop's currency. */
+function withoutMark(text: string, currency: string): string {
+  const money = takeMoneyApart(text);
+  return money && money.mark !== '' && isMarkOf(money.mark, currency) ? money.number : text;
 }
 
 /** What is bought by the piece has a pack of one. */

@@ -40,7 +40,10 @@ function tablePlace(api: Parameters<typeof pricesPlace>[0], jobs: readonly strin
     table,
     above: () => <Scope jobs={jobs} open={api.job.value} context={contextNow(api)} />,
     sidePanel: (row, context) => <PricePanel row={row} context={context} api={api} />,
-    whenEmpty: 'No price is missing, and none is a guess.',
+    whenEmpty:
+      api.records.peek().size.size === 0
+        ? 'No job has a size yet: which prices are missing is known with the first.'
+        : 'No price is missing, and none is a guess.',
   });
   return (route) => {
     const context = contextNow(api);

@@ -18,7 +18,7 @@ interface AllParts {
 
 /** Every quote ever issued, the last first. */
 export function AllQuotes({ context, sealOf }: AllParts) {
-  const { records, workshop, today } = context;
+  const { records, workshop, display } = context;
   const quotes = issuedLastFirst(records);
   if (quotes.length === 0)
     return (
@@ -48,8 +48,8 @@ export function AllQuotes({ context, sealOf }: AllParts) {
         },
         { head: 'Job', cell: nameOf },
         { head: 'Client', cell: ({ body }) => body?.job?.client },
-        { head: 'Issued', cell: ({ quote }) => paperDay(quote.issuedOn) },
-        { head: 'Holds until', cell: ({ body }) => <HoldsUntil day={body?.validUntil} today={today} /> },
+        { head: 'Issued', cell: ({ quote }) => paperDay(quote.issuedOn, display) },
+        { head: 'Holds until', cell: ({ body }) => <HoldsUntil day={body?.validUntil} context={context} /> },
         {
           head: `Price, ${workshop.currency}`,
           figure: true,
@@ -61,11 +61,14 @@ export function AllQuotes({ context, sealOf }: AllParts) {
   );
 }
 
-function HoldsUntil({ day, today }: { readonly day: string | undefined; readonly today: string }) {
+function HoldsUntil({
+  day,
+  context: { today, display },
+}: Pick<AllParts, 'context'> & { readonly day: string | undefined }) {
   if (day === undefined) return null;
   return (
     <>
-      {paperDay(day)}
+      {paperDay(day, display)}
       {day < today && <Muted>, past</Muted>}
     </>
   );

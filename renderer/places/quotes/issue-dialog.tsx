@@ -53,7 +53,7 @@ export function IssueDialog({ job, body, context, api, close }: SheetParts) {
         <>
           <p>
             {money(body.sums.grossCoins)} with tax, deposit {money(body.sums.depositCoins)}, holds until{' '}
-            {paperDay(body.validUntil)}. It becomes{' '}
+            {paperDay(body.validUntil, display)}. It becomes{' '}
             {number === undefined ? 'a quote with a new number, revision A' : `the next revision of ${number}`}.
           </p>
           <AskedAgainst

@@ -59,13 +59,13 @@ export function IssuedPanel({ of: { quote, body }, context, sealOf }: PanelParts
   const isOver = body !== undefined && body.validUntil < context.today;
   return (
     <SidePanel label="About the issued quote, for us alone">
-      <PanelHead where={`issued ${paperDay(quote.issuedOn)}`} title={revisionName(quote)}>
+      <PanelHead where={`issued ${paperDay(quote.issuedOn, context.display)}`} title={revisionName(quote)}>
         <Standing state={seal.value === 'broken' ? 'stop' : 'issued'}>
           <SealSign seal={seal} />
         </Standing>
         {isOver && (
           <Standing state="watch">
-            <span>It held until {paperDay(body.validUntil)}.</span>
+            <span>It held until {paperDay(body.validUntil, context.display)}.</span>
           </Standing>
         )}
       </PanelHead>

@@ -19,7 +19,7 @@ interface RevisionsParts {
 }
 
 /** The quotes issued for the job, each with its seal, and what changed from one to the next. */
-export function Revisions({ quotes, here, sealOf, context: { workshop } }: RevisionsParts) {
+export function Revisions({ quotes, here, sealOf, context: { workshop, display } }: RevisionsParts) {
   return (
     <section>
       <h3>Issued</h3>
@@ -33,7 +33,7 @@ export function Revisions({ quotes, here, sealOf, context: { workshop } }: Revis
                 {revisionName(quote)}
               </Link>
               <span>
-                {paperDay(quote.issuedOn)}
+                {paperDay(quote.issuedOn, display)}
                 {body && `, ${showCoins(body.sums.grossCoins, workshop)} ${workshop.currency}`}
               </span>
               <SealSign seal={sealOf(quote)} />

@@ -118,7 +118,7 @@ function NewPrices({
           head: 'From',
           cell: ({ from }) => (
             <>
-              {paperDay(from)}
+              {paperDay(from, display)}
               {from > today && <Muted>, still to come</Muted>}
             </>
           ),

@@ -7,7 +7,7 @@ import { Fault, Hint } from '#renderer/kit/note.tsx';
 import { PanelHead } from '#renderer/kit/side-panel.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { riseChange, risenPrices, type PriceRise, type RisenPrice } from '#shared-calc/acts/price-rise.ts';
-import { packWords } from '#shared-calc/quantity/goods-words.ts';
+import { sayPack } from '#shared-calc/buy/pack-said.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { goodsLabel, unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
@@ -142,8 +142,8 @@ function Tried({ tried, context }: { readonly tried: TriedRise; readonly context
           {
             head: 'Pack',
             names: true,
-            cell: ({ pack: { material, amount } }) =>
-              `${material} ${goodsLabel(material, records)}, ${packWords(amount, unitOfGoods(material, records) ?? 'each', display)}`,
+            cell: ({ pack }) =>
+              `${pack.material} ${goodsLabel(pack.material, records)}, ${sayPack(pack, unitOfGoods(pack.material, records) ?? 'each', display)}`,
           },
           { head: 'Before', figure: true, cell: ({ before }) => money(before.priceCoins) },
           { head: 'Then', figure: true, cell: ({ coins }) => money(coins) },

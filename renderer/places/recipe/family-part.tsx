@@ -3,7 +3,7 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { chainOf } from '#shared-calc/recipe/family.ts';
-import type { LineMark } from '#shared-calc/recipe/family-marks.ts';
+import { tankMarks, type LineMark } from '#shared-calc/recipe/family-marks.ts';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import type { Recipe, Records } from '#shared-calc/records/records.ts';
 import type { Asked } from './recipe-ask.ts';
@@ -38,7 +38,9 @@ export function FamilyPart({ recipe, records, marks, asked }: FamilyParts) {
           ))}
         </ul>
       )}
-      {recipe.parent !== undefined && <MutedLine>{sayMarks(marks, recipe.parent)}</MutedLine>}
+      {recipe.parent !== undefined && (
+        <MutedLine>{sayMarks(marks, recipe.parent, tanksApart(records, recipe))}</MutedLine>
+      )}
       <Buttons>
         {records.recipe.size > 1 && (
           <Button onClick={() => (asked.value = 'differences')}>{actNames.differences}</Button>
@@ -65,8 +67,10 @@ function treeOf(records: Records, of: Recipe, depth = 0): readonly Branch[] {
 }
 
 /** `3 lines changed, 1 added, 0 left out. H1 has changed 2 of them since.` */
-function sayMarks(marks: readonly LineMark[], parent: string): string {
-  if (marks.length === 0) return `It is as ${parent} in every line.`;
+function sayMarks(marks: readonly LineMark[], parent: string, tanks: readonly string[]): string {
+  const apart = tanks.length === 0 ? '' : ` It has figures for ${tanks.join(', ')} alone.`;
+  if (marks.length === 0)
+    return `It is as ${parent} in every line${tanks.length === 0 ? '' : ' for all other tanks'}.${apart}`;
   const count = (is: LineMark['is']) => marks.filter((mark) => mark.is === is).length;
   const parts = [
     count('changed') === 1 ? '1 line changed' : `${count('changed')} lines changed`,
@@ -74,5 +78,10 @@ function sayMarks(marks: readonly LineMark[], parent: string): string {
     `${count('left out')} left out`,
   ];
   const moved = marks.filter((mark) => mark.moved.length > 0).length;
-  return `${parts.join(', ')}.${moved === 0 ? '' : ` ${parent} has changed ${moved} of them since.`}`;
+  return `${parts.join(', ')}.${moved === 0 ? '' : ` ${parent} has changed ${moved} of them since.`}${apart}`;
+}
+
+/** The tanks that the recipe itself has something for alone. */
+function tanksApart(records: Records, { id }: Recipe): readonly string[] {
+  return [...new Set(tankMarks(records, id).flatMap(({ tanks = [] }) => tanks))].toSorted();
 }

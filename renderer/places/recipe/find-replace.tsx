@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { EditHouse } from '#renderer/store/house-ask.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
@@ -27,12 +28,13 @@ const scopes = [
 
 interface FindParts {
   readonly book: Pick<BookStore, 'records' | 'derived' | 'doAct' | 'say'>;
+  readonly editHouse: EditHouse;
   readonly recipe: string;
   readonly close: () => void;
 }
 
 /** Finds words in a recipe and replaces them in one act, after each line was seen before and after. */
-export function FindReplace({ book, recipe, close }: FindParts) {
+export function FindReplace({ book, editHouse, recipe, close }: FindParts) {
   const [find, setFind] = useState('');
   const [replace, setReplace] = useState('');
   const [whole, setWhole] = useState(true);
@@ -42,7 +44,9 @@ export function FindReplace({ book, recipe, close }: FindParts) {
   const input: ReplaceInput = { recipe, find, replace, whole, fields: [...fields] };
   const found = find === '' ? [] : replacements(book.records.value, input);
   const run = () => {
-    const refused = book.doAct('replaceInRecipe', input, () => book.say(`${placesSaid(found.length)} replaced.`));
+    const written = () => book.say(`${placesSaid(found.length)} replaced.`);
+    const direct = () => book.doAct('replaceInRecipe', input, written);
+    const refused = editHouse({ act: 'replaceInRecipe', input }, direct, { written });
     setWrong(refused);
     return refused === undefined;
   };

@@ -35,16 +35,17 @@ export function HouseLog({ book, recipe }: LogParts) {
 
 function Entry({ change, book }: Pick<LogParts, 'book'> & { readonly change: HouseChange }) {
   const { id, on, inForceOn, note, fromJob, answers } = change;
+  const { display } = book.derived.value;
   const from = fromJob === undefined ? '' : `, from ${fromJob}`;
   return (
     <>
-      <b>{id}</b> {changeWords(change, book.derived.value.display)},{' '}
-      {inForceOn === undefined ? `proposed ${paperDay(on)}` : `in force ${paperDay(inForceOn)}`}
+      <b>{id}</b> {changeWords(change, display)},{' '}
+      {inForceOn === undefined ? `proposed ${paperDay(on, display)}` : `in force ${paperDay(inForceOn, display)}`}
       {from}
       {note !== '' && <MutedLine>{note}</MutedLine>}
       {answers.map(({ job, answer, on: day, by }) => (
         <MutedLine key={job}>
-          {job} {answer === 'take' ? 'took' : 'left'} it {paperDay(day)}, {by}
+          {job} {answer === 'take' ? 'took' : 'left'} it {paperDay(day, display)}, {by}
         </MutedLine>
       ))}
       {inForceOn === undefined && (

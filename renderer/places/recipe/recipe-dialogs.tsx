@@ -1,3 +1,4 @@
+import type { EditHouse } from '#renderer/store/house-ask.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
 import type { Recipe } from '#shared-calc/records/records.ts';
@@ -12,20 +13,21 @@ import { TakeLinesDialog } from './take-lines-dialog.tsx';
 
 interface DialogParts extends Pick<PageStore, 'book'> {
   readonly store: RecipeStore;
+  readonly editHouse: EditHouse;
   readonly recipe: Recipe;
   readonly asked: Asked;
   readonly goTo: (line: string) => void;
 }
 
 /** The dialog of the place that is open. */
-export function RecipeDialogs({ book, store, recipe, asked, goTo }: DialogParts) {
+export function RecipeDialogs({ book, store, editHouse, recipe, asked, goTo }: DialogParts) {
   const close = () => (asked.value = undefined);
   const ask = asked.value;
   if (ask === undefined) return null;
   const { id } = recipe;
   if (typeof ask === 'object') {
     const gone = () => (store.chosen.value = undefined);
-    return <RemoveSectionDialog book={book} recipe={id} section={ask.section} gone={gone} close={close} />;
+    return <RemoveSectionDialog {...{ book, editHouse, gone, close }} recipe={id} section={ask.section} />;
   }
   switch (ask) {
     case 'new':
@@ -35,10 +37,10 @@ export function RecipeDialogs({ book, store, recipe, asked, goTo }: DialogParts)
     case 'differences':
       return <DifferencesDialog book={book} recipe={recipe} tank={store.tank.value?.id} close={close} />;
     case 'take lines':
-      return <TakeLinesDialog book={book} recipe={recipe} goTo={goTo} close={close} />;
+      return <TakeLinesDialog {...{ book, editHouse, recipe, goTo, close }} />;
     case 'add line':
       return <AddLineDialog book={book} store={store} recipe={id} goTo={goTo} close={close} />;
     case 'replace':
-      return <FindReplace book={book} recipe={id} close={close} />;
+      return <FindReplace {...{ book, editHouse, close }} recipe={id} />;
   }
 }

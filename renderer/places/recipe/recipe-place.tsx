@@ -50,7 +50,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
       work: (
         <>
           <RecipeList store={store} editing={editing} hands={hands} />
-          <RecipeDialogs book={book} store={store} recipe={recipe} asked={asked} goTo={show} />
+          <RecipeDialogs {...{ book, store, editHouse, recipe, asked }} goTo={show} />
         </>
       ),
       sidePanel:

@@ -4,6 +4,7 @@ import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { DialogScroll } from '#renderer/kit/dialog.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';
+import type { EditHouse } from '#renderer/store/house-ask.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { Need } from '#shared-calc/acts/act-fault.ts';
 import { removeLines } from '#shared-calc/acts/several-lines.ts';
@@ -16,6 +17,7 @@ import { TouchedJobs } from './touched-part.tsx';
 
 interface RemoveParts {
   readonly book: Pick<BookStore, 'derived' | 'doAct'>;
+  readonly editHouse: EditHouse;
   readonly recipe: string;
   readonly section: string;
   /** It is gone. */
@@ -24,7 +26,7 @@ interface RemoveParts {
 }
 
 /** Tells what rests on the lines of a section, and what its removal is to open jobs, before they go in one act. */
-export function RemoveSectionDialog({ book, recipe, section, gone, close }: RemoveParts) {
+export function RemoveSectionDialog({ book, editHouse, recipe, section, gone, close }: RemoveParts) {
   const [along, setAlong] = useState(false);
   const [wrong, setWrong] = useState<string>();
   const derived = book.derived.value;
@@ -36,7 +38,9 @@ export function RemoveSectionDialog({ book, recipe, section, gone, close }: Remo
     [derived, recipe, section, along],
   );
   const run = () => {
-    const refused = book.doAct('removeLines', { ...asked, along, anyway: true }, gone);
+    const input = { ...asked, along, anyway: true };
+    const direct = () => book.doAct('removeLines', input, gone);
+    const refused = editHouse({ act: 'removeLines', input }, direct, { written: gone });
     setWrong(refused);
     return refused === undefined;
   };

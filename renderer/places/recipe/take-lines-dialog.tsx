@@ -6,6 +6,7 @@ import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { PickOne } from '#renderer/kit/pick-field.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';
+import type { EditHouse } from '#renderer/store/house-ask.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { LinesOfRecipe } from '#shared-calc/acts/act-fault.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
@@ -13,7 +14,7 @@ import { takeLines } from '#shared-calc/acts/several-lines.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line, Recipe } from '#shared-calc/records/records.ts';
-import { isEmptyChange } from '#shared-calc/records/change.ts';
+import { isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { turned } from './new-recipe-form.ts';
@@ -21,6 +22,7 @@ import { TouchedJobs } from './touched-part.tsx';
 
 interface TakeParts {
   readonly book: Pick<BookStore, 'records' | 'derived' | 'doAct'>;
+  readonly editHouse: EditHouse;
   readonly recipe: Recipe;
   /** Shows the first line that came, by its name. */
   readonly goTo: (line: string) => void;
@@ -36,7 +38,7 @@ const clashes = [
 type Clash = (typeof clashes)[number]['value'];
 
 /** Takes sections or lines over from another recipe; what they read comes along, and names that are there are asked about. */
-export function TakeLinesDialog({ book, recipe, goTo, close }: TakeParts) {
+export function TakeLinesDialog({ book, editHouse, recipe, goTo, close }: TakeParts) {
   const derived = book.derived.value;
   const others = [...book.records.value.recipe.values()].filter(({ id }) => id !== recipe.id);
   const [from, setFrom] = useState(others[0]?.id ?? '');
@@ -47,10 +49,11 @@ export function TakeLinesDialog({ book, recipe, goTo, close }: TakeParts) {
   const input = { recipe: recipe.id, from, lines: [...chosen], along: true, clash };
   const told = useMemo(() => previewOf(derived, input), [derived, recipe.id, from, chosen, clash]);
   const run = () => {
-    const refused = book.doAct('takeLines', input, ({ added }) => {
+    const written = ({ added }: Change) => {
       const first = added.find((each) => each.kind === 'line');
       if (first?.kind === 'line') goTo(first.record.name);
-    });
+    };
+    const refused = editHouse({ act: 'takeLines', input }, () => book.doAct('takeLines', input, written), { written });
     setWrong(refused);
     return refused === undefined;
   };

@@ -139,7 +139,7 @@ function PackCounts({ need, packs, context: { workshop, display }, put, back, ta
           <SettledField
             key={pack.id}
             label={`Packs of ${packWords(pack.amount, need.unit, display)}`}
-            hint={`${money(pack.priceCoins)} each, since ${paperDay(pack.from)}`}
+            hint={`${money(pack.priceCoins)} each, since ${paperDay(pack.from, display)}`}
             figure
             text={String(need.packs.find(({ id }) => id === pack.id)?.count ?? 0)}
             settle={(text) => putCount(text, (count) => put(need, pack.id, count))}

@@ -105,7 +105,8 @@ function Draft({ draft, shown: { context } }: { readonly draft: OrderDraft; read
     <span class={css['runJob']}>
       <b>{supplier.name}</b> {money(goodsCoins + carriageCoins)}
       <Muted>
-        {lines.length === 1 ? '1 line' : `${lines.length} lines`}, here on {paperWeekday(lastDue(lines))}
+        {lines.length === 1 ? '1 line' : `${lines.length} lines`}, here on{' '}
+        {paperWeekday(lastDue(lines), context.display)}
       </Muted>
       {short > 0 && (
         <Flag state="watch" sign="watch">

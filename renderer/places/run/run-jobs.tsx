@@ -19,8 +19,8 @@ interface RunJobsParts {
 }
 
 /** The jobs the run is for: those with a deposit first; the others say what they lack. */
-export function RunJobs({ context: { records }, chosen, turn }: RunJobsParts) {
-  const jobs = buyableJobs(records);
+export function RunJobs({ context, chosen, turn }: RunJobsParts) {
+  const jobs = buyableJobs(context.records);
   if (jobs.length === 0)
     return (
       <EmptyNote>
@@ -34,7 +34,7 @@ export function RunJobs({ context: { records }, chosen, turn }: RunJobsParts) {
       {jobs.map((job) => (
         <Checkbox
           key={job.id}
-          label={<RunJob job={job} records={records} />}
+          label={<RunJob job={job} context={context} />}
           on={chosen.includes(job.id)}
           turn={() => turn(job.id)}
         />
@@ -43,12 +43,12 @@ export function RunJobs({ context: { records }, chosen, turn }: RunJobsParts) {
   );
 }
 
-function RunJob({ job, records }: { readonly job: Job; readonly records: Records }) {
+function RunJob({ job, context: { records, display } }: Pick<RunJobsParts, 'context'> & { readonly job: Job }) {
   return (
     <span class={css['runJob']}>
       <span>
         <b>{jobName(job)}</b> {sizesOf(records, job.id).map(sizeWords).join(', ') || 'no size yet'}
-        {job.handover !== undefined && <Muted>, handover {paperDay(job.handover)}</Muted>}
+        {job.handover !== undefined && <Muted>, handover {paperDay(job.handover, display)}</Muted>}
       </span>
       <Gate job={job} />
     </span>

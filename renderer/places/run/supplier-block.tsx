@@ -41,7 +41,7 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
           <b>{bill.carriageCoins === 0 ? 'free' : money(bill.carriageCoins)}</b>, landed{' '}
           <b>{money(bill.goodsCoins + bill.carriageCoins)}</b> {context.workshop.currency}
         </p>
-        {orderBy && <OrderBy orderBy={orderBy} today={context.today} />}
+        {orderBy && <OrderBy orderBy={orderBy} context={context} />}
         <p class={css['links']}>
           <Link href={writeRoute('run', 'order', bill.supplier)}>{actNames.onPaper}</Link>
           <Button look="plain" onClick={() => acts.csv(bill.supplier)}>
@@ -62,10 +62,13 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
   );
 }
 
-function OrderBy({ orderBy: { day, job }, today }: { readonly orderBy: OrderDay; readonly today: string }) {
+function OrderBy({
+  orderBy: { day, job },
+  context: { today, display },
+}: Pick<BlockParts, 'context'> & { readonly orderBy: OrderDay }) {
   return (
     <p>
-      Order by <b>{paperWeekday(day)}</b> for {job}
+      Order by <b>{paperWeekday(day, display)}</b> for {job}
       {day < today && (
         <Flag state="watch" sign="watch" after>
           late

@@ -9,7 +9,7 @@ export function sayLot(lot: LotStock, unit: string, { display, today }: Pick<Der
   return [
     lot.opened ? 'opened' : 'sealed',
     ...[...lot.kept].map(([job, amount]) => `${goodsWords(amount, unit, display)} kept for ${job}`),
-    ...(lot.quarantined && until !== undefined ? [`in quarantine until ${paperDay(until)}`] : []),
+    ...(lot.quarantined && until !== undefined ? [`in quarantine until ${paperDay(until, display)}`] : []),
     ...(bestBefore !== undefined && bestBefore < today ? ['past its best'] : []),
   ].join(', ');
 }

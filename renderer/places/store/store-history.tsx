@@ -39,7 +39,7 @@ export function StoreHistory({ goods, unit, context: { records, display } }: His
         rows={moves.slice(0, MOST)}
         keyOf={({ id }) => id}
         columns={[
-          { head: 'Day', names: true, cell: ({ on }) => paperDay(on) },
+          { head: 'Day', names: true, cell: ({ on }) => paperDay(on, display) },
           {
             head: 'What',
             cell: (move) =>

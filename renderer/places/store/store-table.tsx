@@ -6,6 +6,7 @@ import { Flag } from '#renderer/kit/flag.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { goTo } from '#renderer/frame/go-to.ts';
+import { goToBook } from '#renderer/frame/go-to-goods.ts';
 import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
@@ -52,23 +53,16 @@ export function StoreTable({ rows, chosen, context: { display, today, records } 
 
 /** The places of goods: their lots, their book, and the orders that are to bring some. */
 function goodsMenu({ of, label, lots }: StoredGoods, records: BookContext['records']): EntryMenu {
-  const book = goodsBooks.find(({ kind }) => records[kind].has(of));
   const orders = new Set(lots.map(({ stock }) => stock.lot.came.order).filter((order) => order !== undefined));
   return {
     label: `${of} ${label}`,
     acts: [
       goTo('Its lots in the Store', 'store', of),
-      ...(book ? [goTo(`In the ${book.kind} book`, book.place, of)] : []),
+      ...goToBook(of, records),
       ...[...orders].map((order) => goTo(`Order ${order}`, 'orders', order)),
     ],
   };
 }
-
-const goodsBooks = [
-  { kind: 'material', place: 'material-book' },
-  { kind: 'tank', place: 'tank-book' },
-  { kind: 'plant', place: 'plant-book' },
-] as const;
 
 interface CellParts {
   readonly row: StoredGoods;
@@ -80,7 +74,7 @@ function Apart({ row, display }: CellParts) {
   if (until === undefined) return null;
   return (
     <>
-      {goodsWords(row.now.quarantined, row.unit, display)} until {paperDay(until)}
+      {goodsWords(row.now.quarantined, row.unit, display)} until {paperDay(until, display)}
     </>
   );
 }
@@ -90,7 +84,7 @@ function BestBefore({ row, display, today }: CellParts & { readonly today: Day }
   const past = pastBest(row, today);
   return (
     <>
-      {best !== undefined && paperDay(best)}
+      {best !== undefined && paperDay(best, display)}
       {past > 1e-9 && (
         <Flag state="watch" sign="watch" after>
           {goodsWords(past, row.unit, display)} past it

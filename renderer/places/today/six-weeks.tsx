@@ -6,7 +6,7 @@ import { SidePanel } from '#renderer/kit/side-panel.tsx';
 import { addDays, daysBetween } from '#shared-calc/calendar/day.ts';
 import type { TodayItem } from '#shared-calc/derive/today-item.ts';
 import { upperFirst } from '#shared-calc/derive/today-next.ts';
-import { sayDay, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
+import { sayDay, sayDayAlone, type SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { SIX_WEEKS } from './day-sections.ts';
 import { whomOf } from './item-words.ts';
 import css from './today.module.css';
@@ -22,7 +22,7 @@ interface WeeksParts {
 
 /** The next six weeks over all jobs: goods above, work below, each mark with its word. */
 export function SixWeeks({ items, context }: WeeksParts) {
-  const { today, records } = context;
+  const { today, records, display } = context;
   const monday = firstMonday(today);
   const bands = weekBands(items, context);
   const near = items.filter(({ day }) => daysBetween(monday, day) < SIX_WEEKS);
@@ -33,11 +33,11 @@ export function SixWeeks({ items, context }: WeeksParts) {
         under="Goods above, work below; dotted is settle-in. Days as forecast this morning."
         table={{
           headings: ['day', 'for', 'what'],
-          rows: near.map((item) => [sayDay(item.day), whomOf(item, records), upperFirst(item.what)]),
+          rows: near.map((item) => [sayDay(item.day, display), whomOf(item, records), upperFirst(item.what)]),
         }}
       >
         <div class={css['bands']}>
-          <Weeks monday={monday} />
+          <Weeks monday={monday} days={display} />
           <i class={css['now']} style={{ left: share(daysBetween(monday, today) + 0.5) }} aria-hidden="true" />
           <ul>
             {bands.slice(0, MOST).map((band) => (
@@ -59,13 +59,13 @@ function share(days: number): string {
 const WEEKS = [0, 1, 2, 3, 4, 5] as const;
 
 /** The Mondays; the first, and the first of each month, with its month. */
-function Weeks({ monday }: { readonly monday: string }) {
+function Weeks({ monday, days }: { readonly monday: string; readonly days: SaidDays }) {
   return (
     <div class={css['weeks']} aria-hidden="true">
       {WEEKS.map((week) => {
         const day = addDays(monday, week * 7);
         const isNamed = week === 0 || Number(day.slice(8)) <= 7;
-        return <span key={week}>{isNamed ? sayPlainDate(day).replace(/ \d{4}$/, '') : Number(day.slice(8))}</span>;
+        return <span key={week}>{isNamed ? sayDayAlone(day, days) : Number(day.slice(8))}</span>;
       })}
     </div>
   );

@@ -21,7 +21,7 @@ export function todayPlace(api: JobApi): () => PlaceView {
     const who = state.who.value;
     const items = who === undefined ? due.items : due.items.filter((item) => item.who === who);
     return {
-      about: sayDate(context.today),
+      about: sayDate(context.today, context.display),
       aside: asideOf(due, items),
       acts: actsOf(state, due, context),
       work: <TodayList state={state} items={items} due={due} context={context} />,

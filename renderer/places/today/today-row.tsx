@@ -4,7 +4,7 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import type { TodayItem } from '#shared-calc/derive/today-item.ts';
 import { upperFirst } from '#shared-calc/derive/today-next.ts';
-import { sayDay, sayDays } from '#shared-calc/prepare/say-day.ts';
+import { sayDay, sayDays, type SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { ActLine } from './act-line.tsx';
 import { itemLink } from './item-link.ts';
 import { whoLabel, whomOf } from './item-words.ts';
@@ -22,7 +22,7 @@ interface RowParts {
 
 /** What is to be done, why, for whom, by whom and when; its tick opens the act. */
 export function TodayRow({ item, state, context, goOn }: RowParts) {
-  const { records, today } = context;
+  const { records } = context;
   const { key, what, why, who, job, client, decides } = item;
   const isOpen = state.ticked.value === key;
   const link = itemLink(item, records);
@@ -58,27 +58,30 @@ export function TodayRow({ item, state, context, goOn }: RowParts) {
         {client !== undefined && <small>{client}</small>}
       </p>
       <p>{whoLabel(who, records)}</p>
-      <When item={item} today={today} />
+      <When item={item} context={context} />
       {isOpen && <ActLine item={item} state={state} context={context} goOn={goOn} />}
     </li>
   );
 }
 
-function When({ item: { day, late }, today }: { readonly item: TodayItem; readonly today: string }) {
+function When({
+  item: { day, late },
+  context: { today, display },
+}: Pick<RowParts, 'context'> & { readonly item: TodayItem }) {
   if (late > 0) {
     return (
       <p class={css['when']}>
         <Flag state="stop" sign="stop">
           {sayDays(late)} late
         </Flag>
-        <small>since {shortDay(day)}</small>
+        <small>since {shortDay(day, display)}</small>
       </p>
     );
   }
-  return <p class={css['when']}>{day === today ? 'today' : shortDay(day)}</p>;
+  return <p class={css['when']}>{day === today ? 'today' : shortDay(day, display)}</p>;
 }
 
-/** `Wed 10 March` */
-function shortDay(day: string): string {
-  return sayDay(day).replace(/^(\w{3})\w*/, '$1');
+/** `Wed 10 March`, `Wed, March 10` */
+function shortDay(day: string, days: SaidDays): string {
+  return sayDay(day, days).replace(/^(\w{3})\w*/, '$1');
 }

@@ -3,7 +3,7 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import { isUnderWay } from '#shared-calc/derive/planned-jobs.ts';
 import type { TodayItem, TodaySource } from '#shared-calc/derive/today-item.ts';
 import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
-import { sayDays, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
+import { sayDays, sayPlainDate, type SaidDays } from '#shared-calc/prepare/say-day.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { SIX_WEEKS } from './day-sections.ts';
@@ -56,7 +56,7 @@ function bandOf(job: Job, items: readonly TodayItem[], derived: Derived): WeekBa
   return {
     key: job.id,
     name: jobName(job),
-    says: plan ? planWords(plan) : job.state,
+    says: plan ? planWords(plan, derived.display) : job.state,
     isLate: plan !== undefined && plan.late > 0,
     lanes: [inRows(marks(true)), inRows(marks(false))],
     settle: plan && settleOf(plan, monday),
@@ -68,8 +68,8 @@ function planOf({ id }: Job, derived: Derived): PrepPlan | undefined {
   return plan?.ok ? plan.value.plan : undefined;
 }
 
-function planWords({ late, handover }: PrepPlan): string {
-  const words = `handover ${sayPlainDate(handover)}`;
+function planWords({ late, handover }: PrepPlan, days: SaidDays): string {
+  const words = `handover ${sayPlainDate(handover, days)}`;
   return late > 0 ? `${sayDays(late)} late, ${words}` : words;
 }
 

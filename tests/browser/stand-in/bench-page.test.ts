@@ -96,19 +96,24 @@ describe('the bench with the keyboard', () => {
     await page.close();
   });
 
-  test('Tab goes along the row and on to the next', async () => {
+  test('the grid is one stop of Tab: out of it either way, and back to the chosen box', async () => {
     const page = await pages.open('bench');
-    await page.keyboard.press('Tab');
-    const next = await chosen(page);
-    await page.keyboard.press('Shift+Tab');
-    expect([next, await chosen(page)]).toEqual(['drain_room T03', 'drain_gap T08']);
+    const inGrid = () => page.evaluate(() => document.activeElement?.closest('[role="grid"]') !== null);
+    const stops: boolean[] = [];
+    for (const key of ['Tab', 'Shift+Tab', 'Shift+Tab', 'Tab']) {
+      await page.keyboard.press(key);
+      stops.push(await inGrid());
+    }
+    await page.keyboard.press('ArrowUp');
+    expect([stops, await chosen(page)]).toEqual([[false, true, false, true], 'drainage_need T08']);
     await page.close();
   });
 
-  test('Tab goes from the cards’ kit and count back to the chosen box', async () => {
+  test('Tab goes from the cards’ kit and count out of the grid, and from there to the chosen box', async () => {
     const page = await pages.open('bench');
     await page.getByLabel('How many of T08').focus();
     await page.keyboard.press('Tab');
+    await page.keyboard.press('Shift+Tab');
     await page.keyboard.press('ArrowUp');
     expect(await chosen(page)).toBe('drainage_need T08');
     await page.close();

@@ -25,7 +25,7 @@ const steps: readonly Said[] = [
   [
     ['act', 'placeAnimals', '{"batch":"AB-001","size":"J01-T07","count":4,"on":"2027-03-08"}'],
     [
-      '! Batch AB-001 is in quarantine until 2027-04-27, 50 days after 2027-03-08. To plan them in all the same, give a reason and who decides.',
+      '! Batch AB-001 is in quarantine until 27 April 2027, 50 days after 8 March 2027. To plan them in all the same, give a reason and who decides.',
     ],
   ],
   [

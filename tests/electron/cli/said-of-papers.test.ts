@@ -3,7 +3,10 @@ import path from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { paperCommand } from '#electron/cli/commands/paper.ts';
 import { readArguments } from '#electron/cli/read-arguments.ts';
+import { monthNames } from '#shared-calc/calendar/write-day.ts';
 import { paperKinds } from '#shared-calc/papers/all-papers.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
 import { lw, useDemoBook } from './run-cli.ts';
 
 /*
@@ -69,6 +72,36 @@ describe('what is printed of a paper', () => {
     expect(text).toBe(written(`treatment-${way}.txt`));
   });
 });
+
+describe('where the month comes first', () => {
+  beforeAll(async () => {
+    const record = { ...workshopOf(demoRecords()), dateOrder: 'mdy' };
+    await done('act', 'put', JSON.stringify({ kind: 'workshop', record }));
+  });
+
+  test.each(paperKinds)('$kind says no day in another order', async ({ kind, of }) => {
+    const { text } = await paper(kind, ...(of === 'workshop' ? [] : ['--job', 'J02']));
+    expect(otherOrders(text)).toEqual([]);
+  });
+
+  test.each([
+    ['prepare', '--job', 'J02'],
+    ['today', '--days', '60'],
+    ['jobs'],
+    ['order', 'list'],
+    ['cultures', '--jobs', 'J02'],
+    ['tub', 'list'],
+  ])('%s %s', async (...argv) => {
+    const { code, out } = await lw(...argv, '--on', '2027-03-08', '--book', book());
+    expect([code, otherOrders(out)]).toEqual([0, []]);
+  });
+});
+
+/** Days said with the day of the month first, or as data are. */
+function otherOrders(text: string): readonly string[] {
+  const months = monthNames.map((name) => `${name}|${name.slice(0, 3)}`).join('|');
+  return text.match(new RegExp(String.raw`\b\d{1,2} (?:${months})\b|\b\d{4}-\d\d-\d\d`, 'g')) ?? [];
+}
 
 const lists = readdirSync(folder)
   .filter((name) => name.endsWith('.csv'))

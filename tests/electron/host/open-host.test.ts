@@ -141,6 +141,7 @@ describe('hostile requests', () => {
     ['no JSON', '{"a":', 400],
     ['nothing', '', 400],
     ['bytes that are no text', Buffer.from([0x22, 0xff, 0xfe, 0x22]), 400],
+    ['lists four million deep in one another', Buffer.alloc(4_000_000, '['), 400],
     ['too much', Buffer.alloc(largestBody + 1, 0x20), 413],
   ])('a call with %s is refused', async (_, body, status) => {
     const headers = { authorization, origin: at.address, ...json };

@@ -13,7 +13,7 @@ function callsAtHand() {
     { handle: (channel, handler) => void handlers.set(channel, handler as Handler) },
     (channel, input) => {
       called.push([channel, input]);
-      return ok('done');
+      return Promise.resolve(ok('done'));
     },
   );
   const send = (channel: string, senderFrame: unknown, input: unknown) =>
@@ -28,10 +28,10 @@ describe('answerPageCalls', () => {
     expect([...callsAtHand().handlers.keys()]).toEqual([...channelNames]);
   });
 
-  test('the page is answered', () => {
+  test('the page is answered', async () => {
     const { send, called } = callsAtHand();
 
-    expect(send('book.info', page, { a: 1 })).toEqual({ ok: true, value: 'done' });
+    expect(await send('book.info', page, { a: 1 })).toEqual({ ok: true, value: 'done' });
     expect(called).toEqual([['book.info', { a: 1 }]]);
   });
 

@@ -2,18 +2,19 @@ import { describe, expect, test } from 'vitest';
 
 import type { News } from '#shared-calc/contract/news.ts';
 import { menuOf } from '#electron/main/menu.ts';
-import type { MenuActs } from '#electron/main/menu.ts';
+import type { MenuActs, MenuState } from '#electron/main/menu.ts';
 import { places } from '#shared-calc/contract/places.ts';
 
 interface Item {
   readonly label?: string;
   readonly role?: string;
+  readonly enabled?: boolean;
   readonly accelerator?: unknown;
   readonly submenu?: readonly Item[];
   readonly click?: () => void;
 }
 
-function menuAtHand(recent: readonly string[] = [], platform = 'linux') {
+function menuAtHand(state: Partial<MenuState> = {}, platform = 'linux') {
   const done: string[] = [];
   const told: News[] = [];
   const note = (what: string) => () => void done.push(what);
@@ -27,7 +28,7 @@ function menuAtHand(recent: readonly string[] = [], platform = 'linux') {
     printToFile: note('print to a file'),
     tell: (news) => told.push(news),
   };
-  return { menu: menuOf(acts, recent, platform) as unknown as readonly Item[], done, told };
+  return { menu: menuOf(acts, { recent: [], ...state }, platform) as unknown as readonly Item[], done, told };
 }
 
 function titles(menu: readonly Item[], name: string): readonly (string | undefined)[] {
@@ -64,7 +65,7 @@ describe('menuOf', () => {
   });
 
   test('each entry does its act, and what the page does is asked of the page', () => {
-    const { menu, done, told } = menuAtHand(['/books/ferry.loamwright']);
+    const { menu, done, told } = menuAtHand({ recent: ['/books/ferry.loamwright'] });
     clickAll(menu);
 
     expect(done).toEqual([
@@ -88,6 +89,21 @@ describe('menuOf', () => {
       { is: 'do', act: 'help' },
       { is: 'go', place: 'keys' },
       { is: 'go', place: 'about' },
+    ]);
+  });
+
+  test('undo and redo say what they would do, and are shut where there is nothing', () => {
+    const steps = (state: Partial<MenuState>) =>
+      (menuAtHand(state).menu[1]?.submenu ?? []).slice(0, 2).map(({ label, enabled }) => [label, enabled]);
+    expect([steps({ undo: 'litter depth T03' }), steps({ redo: 'Clay & bark' })]).toEqual([
+      [
+        ['Undo: litter depth T03', true],
+        ['Redo', false],
+      ],
+      [
+        ['Undo', false],
+        ['Redo: Clay && bark', true],
+      ],
     ]);
   });
 

@@ -7,6 +7,9 @@ export const permissions: Record<string, unknown> = {};
 export const handlers = new Map<string, (event: unknown, input: unknown) => unknown>();
 export const sent: unknown[] = [];
 export const windows: BrowserWindow[] = [];
+export const menus: unknown[] = [];
+/** Which button of the next question is pressed. */
+export const answers: number[] = [];
 export const exposed: Record<string, unknown> = {};
 
 const note = (what: string) => void requests.push(what);
@@ -48,6 +51,15 @@ export const ipcMain = {
 export const screen = { getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }] };
 
 export const dialog = {
+  showMessageBox: (
+    _window: unknown,
+    { message, signal }: { readonly message: string; readonly signal?: AbortSignal },
+  ) => {
+    note(`asked: ${message}`);
+    const response = answers.shift();
+    if (response !== undefined) return Promise.resolve({ response });
+    return new Promise((closed) => signal?.addEventListener('abort', () => closed({ response: 0 })));
+  },
   showMessageBoxSync: ({ detail }: { readonly detail: string }) => {
     note(`said: ${detail}`);
     return 1;
@@ -56,17 +68,23 @@ export const dialog = {
 
 export const Menu = {
   buildFromTemplate: (template: unknown) => template,
-  setApplicationMenu: () => note('menu'),
+  setApplicationMenu: (menu: unknown) => {
+    menus.push(menu);
+    note('menu');
+  },
 };
 
 export class BrowserWindow extends EventEmitter {
   readonly options: { readonly webPreferences: unknown };
-  readonly webContents = {
+  title = '';
+  readonly webContents = Object.assign(new EventEmitter(), {
+    getTitle: () => 'Size bench, Loamwright',
+    reload: () => note('page again'),
+    forcefullyCrashRenderer: () => note('page ended'),
     isDestroyed: () => false,
     send: (channel: string, news: unknown) => void sent.push([channel, news]),
     setWindowOpenHandler: () => note('new windows refused'),
-    on: () => undefined,
-  };
+  });
 
   constructor(options: { readonly webPreferences: unknown }) {
     super();
@@ -87,6 +105,14 @@ export class BrowserWindow extends EventEmitter {
 
   focus(): void {
     note('brought forward');
+  }
+
+  setTitle(title: string): void {
+    this.title = title;
+  }
+
+  isDestroyed(): boolean {
+    return false;
   }
 
   isMinimized(): boolean {

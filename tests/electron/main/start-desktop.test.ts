@@ -7,14 +7,14 @@ import { pagePreferences } from '#electron/main/window-walls.ts';
 import { fileCalls } from '#shared-calc/contract/file-calls.ts';
 import { channelNames } from '#shared-calc/contract/channel-names.ts';
 import { temporaryFolder } from '#tests/electron/host/host-at-hand.ts';
-import { app, requests, handlers, sent, windows } from './stand-in-shell.ts';
+import { answers, app, requests, handlers, menus, sent, windows } from './stand-in-shell.ts';
 
 vi.mock('electron', () => import('./stand-in-shell.ts'));
 
 const page = { senderFrame: { url: 'app://page/', parent: null } };
 
 beforeEach(() => {
-  for (const list of [requests, sent, windows]) list.length = 0;
+  for (const list of [requests, sent, windows, menus, answers]) list.length = 0;
   handlers.clear();
   app.removeAllListeners();
   app.isFirst = true;
@@ -61,7 +61,7 @@ describe('startDesktop', () => {
   test('the page is answered by the user’s own book, and told what is written in it', async () => {
     newUser();
     await startDesktop();
-    const read = handlers.get('book.read')?.(page, {}) as {
+    const read = (await handlers.get('book.read')?.(page, {})) as {
       value: { info: { opening: string }; records: { job: { id: string }[] } };
     };
     const { info, records } = read.value;
@@ -71,11 +71,46 @@ describe('startDesktop', () => {
       updated: [],
       removed: [],
     };
-    const written = handlers.get('book.apply')?.(page, { opening: info.opening, onRevision: 1, change });
+    const written = await handlers.get('book.apply')?.(page, { opening: info.opening, onRevision: 1, change });
 
     expect(written).toMatchObject({ ok: true, value: { info: { revision: 2 } } });
     expect(sent).toEqual([['news', { is: 'written', opening: info.opening, revision: 2 }]]);
+    await expect.poll(() => JSON.stringify(menus.at(-1))).toContain('"Undo: J90"');
     app.quit();
+  });
+
+  test('the window is named by its page and its book', async () => {
+    newUser();
+    await startDesktop();
+    expect(windows[0]?.title).toMatch(/^Size bench, .+ - Loamwright$/);
+    expect(windows[0]?.title).not.toContain('.loamwright');
+    app.quit();
+  });
+
+  test('a page that has ended or hangs is told of, and opened again', async () => {
+    newUser();
+    await startDesktop();
+    const [window] = windows;
+    const after = async (act: () => void, ...pressed: number[]) => {
+      const before = requests.length;
+      answers.push(...pressed);
+      act();
+      await new Promise((settled) => setImmediate(settled));
+      return requests.slice(before);
+    };
+    const ends = (reason: string) => () =>
+      void window?.webContents.emit('render-process-gone', {}, { reason, exitCode: 1 });
+    const ended = 'asked: The page has ended unexpectedly.';
+    const hung = 'asked: The page does not answer.';
+
+    expect(await after(ends('clean-exit'))).toEqual([]);
+    expect(await after(ends('oom'), 0)).toEqual([ended, 'page again']);
+    expect(await after(() => void window?.emit('unresponsive'), 0)).toEqual([hung]);
+    expect(await after(() => void window?.emit('unresponsive'), 1)).toEqual([hung, 'page ended', 'page again']);
+    // The page answers again before the person does.
+    expect(await after(() => void window?.emit('unresponsive'))).toEqual([hung]);
+    expect(await after(() => void window?.emit('responsive'))).toEqual([]);
+    expect(await after(ends('crashed'), 1)).toEqual([ended, 'quit']);
   });
 
   test('the window comes up where it was', async () => {

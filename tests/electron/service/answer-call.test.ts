@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 
-import { answerCall } from '#electron/service/answer-call.ts';
+import { answerCall, answerMeanwhile } from '#electron/service/answer-call.ts';
 import type { Handlers } from '#electron/service/handlers.ts';
+import { refuse } from '#electron/service/refuse.ts';
 import { channelNames } from '#shared-calc/contract/channel-names.ts';
+import { channels } from '#shared-calc/contract/channels.ts';
+import { ok } from '#shared-calc/result.ts';
 
 /** Handlers that all throw, as after a bug. */
 const broken = Object.fromEntries(
@@ -34,6 +37,24 @@ describe('answerCall', () => {
     ]);
   });
 
+  test.each([
+    ['a list of a million', { added: Array.from({ length: 1_000_000 }, () => 1) }, 'a list has 1,000,000 entries'],
+    ['a text of six million letters', { label: 'x'.repeat(6_000_000) }, 'a text has 6,000,000 letters'],
+    ['lists within lists', { added: nested(40) }, 'lists lie deeper than 32 in one another'],
+  ])('%s is refused by its size, unread', (_, part, says) => {
+    const change = { label: 'x', added: [], updated: [], removed: [], ...part };
+    const answer = answerCall(broken, 'book.apply', { opening: 'x', onRevision: 1, change }, () => undefined);
+
+    expect(answer).toMatchObject({ fault: { says: expect.stringContaining(says) as string } });
+  });
+
+  test('of a list of wrong records the first alone is told', () => {
+    const change = { label: 'x', added: [], updated: Array.from({ length: 50_000 }, () => ({})), removed: [] };
+    const input = channels['book.apply'].input.safeParse({ opening: 'x', onRevision: 1, change });
+
+    expect(input.error?.issues.map(({ path }) => path)).toEqual([['change', 'updated', 0, 'kind']]);
+  });
+
   test('what is too long for a box is refused with the name of the field', () => {
     const record = { id: 'V1', job: 'J01', line: 'soil_rise', text: '1'.repeat(10_001), note: '', by: 'us' };
     const change = { label: 'soil rise', added: [{ kind: 'localValue', record }], updated: [], removed: [] };
@@ -48,3 +69,33 @@ describe('answerCall', () => {
     });
   });
 });
+
+describe('answerMeanwhile', () => {
+  test('answers other calls between two pieces of long work', async () => {
+    const said: string[] = [];
+    const handlers = {
+      ...broken,
+      'bench.confirm': function* () {
+        for (const piece of ['one', 'two', 'three']) {
+          said.push(piece);
+          yield undefined;
+        }
+        return ok({ revision: 1, columns: [] });
+      },
+      'book.info': () => {
+        said.push('info');
+        return refuse('Not now.');
+      },
+    } as unknown as Handlers;
+    const long = answerMeanwhile(handlers, 'bench.confirm', { job: 'J01' }, () => undefined);
+    await answerMeanwhile(handlers, 'book.info', {}, () => undefined);
+
+    expect(await long).toEqual({ ok: true, value: { revision: 1, columns: [] } });
+    expect(said).toEqual(['one', 'info', 'two', 'three']);
+  });
+});
+
+/** Lists in one another, that many. */
+function nested(depth: number): unknown {
+  return depth === 0 ? [] : [nested(depth - 1)];
+}

@@ -41,7 +41,7 @@ async function clip(page: Page, kind: 'copy' | 'paste', text = ''): Promise<stri
 }
 
 describe('a book with the keyboard', () => {
-  test('what is typed replaces the field, Enter goes down and Tab on, and Undo takes it back', async () => {
+  test('what is typed replaces the field, Enter goes down, and Undo takes it back', async () => {
     const page = await openBook('tank-book/T07/insideLengthMm');
     await field(page, 'Length, T07, 900 mm').click();
     await page.keyboard.type('910');
@@ -50,7 +50,7 @@ describe('a book with the keyboard', () => {
     await page.keyboard.press('Control+z');
     await page.waitForSelector('text=Undone: length of T07');
     await field(page, 'Length, T07, 900 mm').click();
-    await page.keyboard.press('Tab');
+    await page.keyboard.press('ArrowRight');
     expect([down, await spokenAt(page)]).toEqual(['Length, T08, 1200 mm', 'Depth, T07, 445 mm']);
     await page.context().close();
   });

@@ -29,7 +29,7 @@ describe('the working panel', () => {
     bench.acts.write([{ row: 'soil_rise', column: 'T07', text: '0' }]);
     bench.acts.choose({ row: 'soil_placed', column: 'T07' });
     expect(bench.panel.peek()).toMatchObject({
-      where: 'T07, Soil',
+      where: 'T07, Soil, house rule',
       title: 'Soil, placed',
       answer: { figure: '33.70', unit: 'L' },
       nameInRules: 'soil_placed',
@@ -141,7 +141,7 @@ describe('finding', () => {
         section: 'Litter',
         one: '30\u00a0mm',
         other: '20\u00a0mm',
-        why: 'house figure against local value',
+        why: 'house figure against local figure',
       },
     ]);
     expect(found?.results.map((result) => result.line)).toContain('leaves_need');

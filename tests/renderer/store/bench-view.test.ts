@@ -53,9 +53,9 @@ describe('a bench as it is shown', () => {
       ['', '90', 'plain', 'house', 'flat'],
       ['', '900', 'plain', 'house', 'flat'],
     ]);
-    expect(box(hand, 'soil_front', 'T07')?.spoken).toBe('Soil at the front, T07, 90\u00a0mm, house value');
+    expect(box(hand, 'soil_front', 'T07')?.spoken).toBe('Soil at the front, T07, 90\u00a0mm, house rule');
     expect(box(hand, 'hottest_day', 'T07')?.spoken).toBe(
-      'Hottest day in the tank, T07, 27.31\u00a0°C, house value, up to 29.9',
+      'Hottest day in the tank, T07, 27.31\u00a0°C, house rule, up to 29.9',
     );
   });
 

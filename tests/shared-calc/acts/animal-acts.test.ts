@@ -131,7 +131,7 @@ describe('placeAnimals', () => {
     const { placement } = done(apart, 'placeAnimals', { ...into, count: 4, ...reason }).records;
 
     expect(refused(apart, 'placeAnimals', { ...into, count: 4 })).toBe(
-      'Batch AB-001 is in quarantine until 2027-04-27, 50 days after 2027-03-08. To plan them in all the same, give a reason and who decides.',
+      'Batch AB-001 is in quarantine until 27 April 2027, 50 days after 8 March 2027. To plan them in all the same, give a reason and who decides.',
     );
     expect([...placement.values()]).toMatchObject([reason]);
   });
@@ -140,7 +140,9 @@ describe('placeAnimals', () => {
     const wish = { ...into, count: 1, on: '2027-04-27', anyway: 'in haste', who: 'R-builder' };
     const { placement } = done(apart, 'placeAnimals', wish).records;
 
-    expect(refused(apart, 'placeAnimals', { ...into, count: 1, on: '2027-04-26' })).toContain('1 day after 2027-04-26');
+    expect(refused(apart, 'placeAnimals', { ...into, count: 1, on: '2027-04-26' })).toContain(
+      '1 day after 26 April 2027',
+    );
     expect([...placement.values()]).toEqual([{ id: 'AP-001', ...into, count: 1, on: '2027-04-27', anyway: '' }]);
   });
 

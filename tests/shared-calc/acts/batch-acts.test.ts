@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { wasMoistened } from '#shared-calc/prepare/moistened.ts';
 import type { Records } from '#shared-calc/records/records.ts';
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 import { done, refused } from './do-act.ts';
 
@@ -25,7 +26,7 @@ function batchOf({ treatmentBatch }: Records) {
 
 describe('newBatch', () => {
   test('its label says leaves, place, day, way, and that the core was not measured', () => {
-    expect([made.label, batchLabel(batchOf(made.records), made.records)]).toEqual([
+    expect([made.label, batchLabel(batchOf(made.records), { records: made.records, display: plainDisplay })]).toEqual([
       'batch TB-001: 10.88 L of leaves treated',
       [
         'Small oak leaves, dry',
@@ -58,7 +59,7 @@ describe('logBatch', () => {
       [60, 92],
     ];
     const { label, records } = done(made.records, 'logBatch', { batch: 'TB-001', log });
-    expect([label, batchOf(records).log, batchLabel(batchOf(records), records)[4]]).toEqual([
+    expect([label, batchOf(records).log, batchLabel(batchOf(records), { records, display: plainDisplay })[4]]).toEqual([
       'core log of batch TB-001',
       log,
       'Core: 92 degC at its hottest',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { houseOffers, jobsTouched } from '#shared-calc/derive/house-offers.ts';
+import { linesFor } from '#shared-calc/recipe/lines-of.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { issued, libraryJob, valueOf, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
@@ -74,7 +75,7 @@ describe('forceHouse', () => {
 
   test('it is put in force once, and dropped only before that', () => {
     const forced = done(propose(sold), 'forceHouse', { change: 'HC-0001' }).records;
-    const says = `HC-0001 is in force since ${DEMO_DAY}: it stays in the log. Change the line back instead.`;
+    const says = `HC-0001 is in force since 8 March 2027: it stays in the log. Change the line back instead.`;
     expect(refused(forced, 'forceHouse', { change: 'HC-0001' })).toBe(says);
     expect(refused(forced, 'dropHouse', { change: 'HC-0001' })).toBe(says);
   });
@@ -99,7 +100,7 @@ describe('answerHouse', () => {
     expect(taken.label).toBe('J02 takes HC-0001');
     expect(changeOf(taken.records)?.answers).toEqual([{ job: 'J02', answer: 'take', on: DEMO_DAY, by: 'R-builder' }]);
     expect(refused(taken.records, 'answerHouse', { ...answer, answer: 'leave' })).toBe(
-      `J02 took HC-0001 on ${DEMO_DAY}; it is answered once.`,
+      `J02 took HC-0001 on 8 March 2027; it is answered once.`,
     );
   });
 
@@ -172,6 +173,35 @@ describe('the log of a house', () => {
 });
 
 describe('editHouse', () => {
+  test('lines that are taken over stand in the log with the note', () => {
+    const input = { recipe: 'H1', from: 'H2', lines: ['litter'], along: true, clash: 'take' };
+    const thin = done(sold, 'writeLine', { line: 'H2.litter', text: '22 mm' }).records;
+    const next = done(thin, 'editHouse', {
+      act: 'takeLines',
+      input,
+      note: 'as the school had it',
+      as: 'in force',
+    }).records;
+    const entries = [...next.houseChange.values()].filter(({ recipe, note }) => recipe === 'H1' && note !== '');
+    expect(entries.map(({ after, note }) => [after?.name, after?.text, note])).toEqual([
+      ['litter', '22 mm', 'as the school had it'],
+    ]);
+  });
+
+  test('what is proposed for some tanks is put in force for them alone', () => {
+    const edit = {
+      act: 'writeLineFor',
+      input: { line: 'H1.litter', tanks: ['T03'], text: '20 mm' },
+      note: 'low tank',
+      as: 'proposal',
+    } as const;
+    const kept = done(sold, 'editHouse', edit).records;
+    expect([kept.difference.size, changeOf(kept)?.for]).toEqual([0, ['T03']]);
+    const next = done(kept, 'forceHouse', { change: 'HC-0001' }).records;
+    const on = (tank: string) => linesFor(next, 'H1', tank).find(({ name }) => name === 'litter')?.text;
+    expect([on('T03'), on('T07')]).toEqual(['20 mm', '30 mm']);
+  });
+
   const own = written(libraryJob(), 'us', { 'T05.litter': '20 mm' });
   const input = { job: 'J02', column: 'T05', line: 'litter' };
 

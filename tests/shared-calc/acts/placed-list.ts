@@ -1,5 +1,6 @@
 import { placeRows, type PlacedList } from '#shared-calc/acts/place-list-rows.ts';
 import { readPriceList } from '#shared-calc/acts/price-list.ts';
+import type { RowChoice } from '#shared-calc/acts/row-choice.ts';
 import type { PriceListMap } from '#shared-calc/fields/price-list-map.ts';
 import type { Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -18,12 +19,13 @@ interface Read {
   readonly remembered?: PriceListMap;
   readonly of?: Records;
   readonly supplier?: string;
+  readonly choices?: ReadonlyMap<number, RowChoice>;
 }
 
-export function place(text: string, { of = records, supplier = SUPPLIER, ...said }: Read = {}): PlacedList {
+export function place(text: string, { of = records, supplier = SUPPLIER, choices, ...said }: Read = {}): PlacedList {
   const read = readPriceList(text, { ...said, workshop: workshopOf(of) });
   if (!read.ok) throw new Error(sayListFault(read.fault));
-  return placeRows(read.value, { ...said, records: of, supplier });
+  return placeRows(read.value, { ...said, records: of, supplier, ...(choices && { choices }) });
 }
 
 export function taken(placed: PlacedList): unknown {

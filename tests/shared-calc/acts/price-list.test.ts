@@ -157,7 +157,7 @@ describe('readPriceList', () => {
       'No heading is "Cots", which should be the price. Did you mean Cost? The list has "No", "Cost".',
       { columns: { article: 'No', price: 'Cots' } },
     ],
-    ['No;Price;Price\nA1;3;4\n', 'Two columns are headed "Price". Give one of them another heading.', map],
+    ['No;Price;Price\nA1;3;4\n', 'Two columns are headed "Price". Say which by its place: column 2 or column 3.', map],
     [
       'No;Price\nA1;3\n',
       'The list does not say from which day its prices hold. Say the day.',
@@ -166,5 +166,46 @@ describe('readPriceList', () => {
   ] as const)('%j cannot be read: %s', (text, why, said?: PriceListMap) => {
     const asked = said === map ? { ...map, columns: { article: 'No', price: 'Price' } } : said;
     expect(refused(text, asked)).toBe(why);
+  });
+});
+
+describe('a list that is hard to read', () => {
+  const byPlace = {
+    columns: { article: 'column 1', pack: 'column 2', price: 'column 3', from: 'column 4' },
+    articles,
+  };
+
+  test('without a heading its columns are named by their place, and the first row is a row', () => {
+    const text = 'A1;10 L;10.20;2028-01-12\nA2;10 L;11;2028-01-12\n';
+    expect(taken(place(text, { map: byPlace }))).toEqual([
+      [1, 'M01', 10, 1020, '2028-01-12'],
+      [2, 'M02', 10, 1100, '2028-01-12'],
+    ]);
+  });
+
+  test('of two headings alike one is named by its place', () => {
+    const text = 'No;Pack;Price;Price;Valid\nA1;10 L;10.20;12.24;2028-01-12\n';
+    const said = { ...map, columns: { ...columns, price: 'column 4' } };
+    expect(taken(place(text, { map: said }))).toEqual([[1, 'M01', 10, 1224, '2028-01-12']]);
+  });
+
+  test('a pack that cannot be read is the one that bears the article number', () => {
+    const packs = new Map(
+      [...records.pack].map(([id, pack]) => [id, id === 'M01-45' ? { ...pack, article: 'A1' } : pack]),
+    );
+    const of = { ...records, pack: packs };
+    expect(taken(place(list('A1;1 bag;33;2028-01-12'), { map, of }))).toEqual([[1, 'M01', 45, 3300, '2028-01-12']]);
+  });
+
+  test('what is typed over a row counts, by the signs of the workshop', () => {
+    const text = list('A7;1 bag;on request;2028-01-12', 'A1;10 L;9;2028-01-12');
+    const of = inBook({ decimalComma: true, dateOrder: 'dmy' });
+    const typed = { material: 'M01', pack: '45 L', price: '31,50', from: '1/2/2028' };
+    expect(taken(place(text, { map, of, choices: new Map([[1, typed]]) }))).toEqual([
+      [1, 'M01', 45, 3150, '2028-02-01'],
+      [2, 'M01', 10, 900, '2028-01-12'],
+    ]);
+    const leave = new Map([[2, { act: 'leave' } as const]]);
+    expect(left(place(text, { map, of, choices: leave })).at(-1)).toEqual([2, 'Left out by choice.']);
   });
 });

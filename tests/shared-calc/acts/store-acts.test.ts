@@ -149,7 +149,7 @@ describe('countStock', () => {
   test('what was used later cannot have been missing before', () => {
     const used = done(demoRecords(), 'useStock', { of: 'M01', amount: 5, note }).records;
     expect(refused(used, 'countStock', { of: 'M01', amount: 1, note, on: '2027-03-05' })).toBe(
-      'Some of M01 that was taken after 2027-03-05 would not have been there: count it on a later day.',
+      'Some of M01 that was taken after 5 March 2027 would not have been there: count it on a later day.',
     );
   });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { suggestGoods } from '#shared-calc/acts/suggest-goods.ts';
+import { goodsSuggester } from '#shared-calc/acts/suggest-goods.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 
 test.each([
@@ -9,5 +9,5 @@ test.each([
   ['Fence post, oak', undefined],
   ['', undefined],
 ])('%j is suggested to be %s', (words, id) => {
-  expect(suggestGoods(words, demoRecords().material.values())?.id).toBe(id);
+  expect(goodsSuggester(demoRecords().material.values())(words)?.id).toBe(id);
 });

@@ -17,7 +17,7 @@ function alarmsOn(today: string, tubs: readonly Partial<TubFacts>[]) {
   const board = cultureBoard({ kind, demands, tubs: stand, on: today, portion: { animals: 2000, coins: 600 } });
   if (!board.ok) throw new Error(board.fault);
   const coins = (amount: number) => `${amount / 100} cr`;
-  return cultureAlarms(board.value, { today, coins }).map(({ level, says }) => `${level}: ${says}`);
+  return cultureAlarms(board.value, { today, coins, display: {} }).map(({ level, says }) => `${level}: ${says}`);
 }
 
 describe('cultureAlarms', () => {

@@ -47,7 +47,7 @@ export function cautionLists(
   const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
   const lists: readonly (readonly [string, readonly SaidCaution[]])[] = [
     ['survey', surveyCard(school, { records, workshop: workshopOf(records), display: plainDisplay }).cautions],
-    ...prepRows(demoPlan({ recipe, sizes: ['T07'], job }, { handover: '2027-04-28' })).map(
+    ...prepRows(demoPlan({ recipe, sizes: ['T07'], job }, { handover: '2027-04-28' }), {}).map(
       ({ act, cautions }) => [`prep; ${act}`, cautions] as const,
     ),
     ...treatmentWays.map((way) => [`treatment; ${way}`, treatmentCautionsOf(way)] as const),

@@ -3,7 +3,10 @@ import { paperCoins, paperDay, paperFigure, paperMoney, paperWeekday } from '#sh
 
 describe('paperDay', () => {
   test('a day is spoken with its year', () => {
-    expect([paperDay('2027-07-01'), paperWeekday('2027-03-16')]).toEqual(['1 July 2027', 'Tuesday 16 March 2027']);
+    expect([paperDay('2027-07-01', {}), paperWeekday('2027-03-16', {})]).toEqual([
+      '1 July 2027',
+      'Tuesday 16 March 2027',
+    ]);
   });
 });
 

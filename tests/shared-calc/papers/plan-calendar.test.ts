@@ -54,7 +54,7 @@ describe('planEntries', () => {
 });
 
 describe('prepRows', () => {
-  const rows = prepRows(plan);
+  const rows = prepRows(plan, {});
 
   test('every act stands in order of its day, the first the one that decides', () => {
     expect(rows.slice(0, 3).map(({ act, date, decides }) => [act, date, decides])).toEqual([
@@ -67,7 +67,7 @@ describe('prepRows', () => {
   });
 
   test("a client's tank is not ordered: it is here", () => {
-    const brought = prepRows(demoPlan({ sizes: ['T05'], job: { client_tank: 'yes' } }, { handover: '2027-04-28' }));
+    const brought = prepRows(demoPlan({ sizes: ['T05'], job: { client_tank: 'yes' } }, { handover: '2027-04-28' }), {});
     expect(brought.filter(({ step }) => step === 'tank').map(({ act }) => act)).toEqual(["The client's tank is here"]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import type { TreatmentBatch } from '#shared-calc/records/records.ts';
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 
 const batch: TreatmentBatch = {
@@ -21,7 +22,7 @@ const batch: TreatmentBatch = {
 
 describe('batchLabel', () => {
   test('the bag says what leaves, where from, when, how and how hot', () => {
-    expect(batchLabel(batch, demoRecords())).toEqual([
+    expect(batchLabel(batch, { records: demoRecords(), display: plainDisplay })).toEqual([
       'Small oak leaves, dry',
       '12.6 L loose',
       'Collected: Withy copse, east side',
@@ -31,7 +32,12 @@ describe('batchLabel', () => {
   });
 
   test('what was not written down is said to be missing', () => {
-    expect(batchLabel({ ...batch, collectedAt: '', log: [], note: 'top shelf' }, demoRecords()).slice(2)).toEqual([
+    expect(
+      batchLabel(
+        { ...batch, collectedAt: '', log: [], note: 'top shelf' },
+        { records: demoRecords(), display: plainDisplay },
+      ).slice(2),
+    ).toEqual([
       'Collected: not written down',
       'Treated 6 April 2027: baked, aim clean',
       'Core: not measured',

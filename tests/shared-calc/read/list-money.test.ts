@@ -15,6 +15,8 @@ describe('takeMoneyApart', () => {
     ['-$4.60', '$', '-4.60'],
     ['\u22124.60', '', '-4.60'],
     ['.50', '', '.50'],
+    ['4,60 Euro', 'Euro', '4,60'],
+    ['12.50 dollars', 'dollars', '12.50'],
   ])('%s is in "%s", and %s', (text, mark, number) => {
     expect(takeMoneyApart(text)).toEqual({ mark, number });
   });
@@ -35,6 +37,10 @@ describe('isMarkOf', () => {
     ['$', 'USD', true],
     ['$', 'CAD', true],
     ['US$', 'USD', true],
+    ['Euro', 'EUR', true],
+    ['dollars', 'USD', true],
+    ['dollars', 'EUR', false],
+    ['ars', 'USD', false],
     ['US$', 'CAD', false],
     ['£', 'EUR', false],
     ['USD', 'EUR', false],

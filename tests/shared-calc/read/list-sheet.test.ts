@@ -28,6 +28,13 @@ describe('readSheet', () => {
     expect(read(`a;b;c\n${text}`, 'price')).toEqual({ heading: ['no', 'item', 'price'], rows });
   });
 
+  test('a title that a spreadsheet program has filled up with empty cells is no heading', () => {
+    expect(read('Spring list;;\n;;\nno;item;price\nX1;bark;4,60\n')).toEqual({
+      heading: ['no', 'item', 'price'],
+      rows: [[1, 'X1', 'bark', '4,60']],
+    });
+  });
+
   test('rows count from 1 under the heading, blank ones too', () => {
     expect(read('a,b\n1,2\n\n,\n3,4\n')).toEqual({
       heading: ['a', 'b'],

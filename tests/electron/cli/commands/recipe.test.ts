@@ -47,12 +47,31 @@ describe('recipe', () => {
     expect((await lw('recipe', 'list', '--book', book())).out).toMatch(/H5 +Dry planted +H1 +\d+ +0 +0 +0 +0/);
   });
 
+  test('what a recipe has for a tank alone is told as that, and what is sent up of it', async () => {
+    await json('act', 'writeLineFor', '{"line":"H5.litter","tanks":["T01"],"text":"45 mm"}');
+    const told = async (...words: readonly string[]) => (await lw('recipe', ...words, '--book', book())).out;
+    expect(await told('diff', 'H1', 'H5')).toMatch(/Litter depth, on T01 +changed +20 mm +45 mm/);
+    expect(await told('send', 'H5', '--tanks', 'same', '--try')).toMatch(/Litter depth, on T01 +changed +20 mm +45 mm/);
+    expect(await told('send', 'H5', '--tanks', 'all', '--try')).toMatch(/Litter depth +changed +20 mm +45 mm/);
+    await json('act', 'writeLineFor', '{"line":"H5.litter","tanks":["T01"],"text":null}');
+  });
+
   test('a job of a recipe below is touched by an edit of its parent', async () => {
     await json('act', 'newJob', '{"title":"Gecko","recipe":"H5","sizes":[{"tank":"T07"}]}');
     const proposed = await json('house', 'propose', 'H1', 'litter=25 mm');
     expect(proposed).toMatchObject({
       jobs: expect.arrayContaining([expect.objectContaining({ job: 'J02', will: 'follow' })]) as unknown,
     });
+  });
+
+  test('the page of options names the recipe of each size', async () => {
+    await json(
+      'act',
+      'newJob',
+      '{"title":"Two kinds","recipe":"H1","sizes":[{"tank":"T07"},{"tank":"T05","recipe":"H3"}]}',
+    );
+    const { out } = await lw('paper', 'options', '--job', 'J03', '--book', book());
+    expect(out).toContain('Built as: Humid planted: T07; Dry-season gecko: T05');
   });
 
   test.each([

@@ -28,7 +28,7 @@ describe('tub', () => {
     expect(after).toMatchObject([{ animals: near(5304.6) }]);
     expect(await refused('harvest', 'K1', '400', '--on', '2026-12-14')).toEqual([
       1,
-      'Tub K1 may give 304 on 2026-12-14, not 400: the rest is its breeding stock.',
+      'Tub K1 may give 304 on 14 December 2026, not 400: the rest is its breeding stock.',
     ]);
   });
 
@@ -38,7 +38,7 @@ describe('tub', () => {
     await tub('harvest', 'K2', '50', '--job', 'J01', '--on', '2026-12-01');
     expect(await refused('harvest', 'K2', '71', '--on', '2026-12-01')).toEqual([
       1,
-      'Tub K2 may give 70 on 2026-12-01, not 71: the rest is its breeding stock.',
+      'Tub K2 may give 70 on 1 December 2026, not 71: the rest is its breeding stock.',
     ]);
     await tub('harvest', 'K2', '70', '--sold', '--on', '2026-12-01');
     const listed = await tub('list', '--on', '2026-12-01');
@@ -50,7 +50,7 @@ describe('tub', () => {
     expect(split).toMatchObject([{ tub: 'K1' }, { tub: 'K3', founders: 1250 }, { tub: 'K2' }]);
     expect(await refused('harvest', 'K1', '10', '--on', '2026-12-16')).toEqual([
       1,
-      'Tub K1 was harvested or counted after 2026-12-16: take that back first.',
+      'Tub K1 was harvested or counted after 16 December 2026: take that back first.',
     ]);
   });
 
@@ -66,7 +66,7 @@ describe('tub', () => {
     expect(await tub('list', '--on', '2026-12-24')).toMatchObject([{ tub: 'K1' }, { tub: 'K3' }]);
     expect(await refused('count', 'K2', '500', '--on', '2026-12-24')).toEqual([
       1,
-      'Tub K2 does not stand on 2026-12-24.',
+      'Tub K2 does not stand on 24 December 2026.',
     ]);
   });
 

@@ -1,15 +1,23 @@
 import type { BookContext } from '#renderer/books/book-api.ts';
-import { placeRows, type PlacedList, type RowChoice } from '#shared-calc/acts/place-list-rows.ts';
+import { guessColumns } from '#shared-calc/acts/guess-columns.ts';
+import { placeRows, type PlacedList } from '#shared-calc/acts/place-list-rows.ts';
 import { readPriceList, type ListFault, type PriceList } from '#shared-calc/acts/price-list.ts';
+import type { RowChoice } from '#shared-calc/acts/row-choice.ts';
 import type { PriceListMap } from '#shared-calc/fields/price-list-map.ts';
+import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 /** A list as a person is matching it. */
 export interface Matching {
+  /** Of its file. */
   readonly name: string;
   readonly text: string;
+  /** Empty while nobody has said whose list it is. */
   readonly supplier: string;
   readonly map: PriceListMap;
+  /** Columns of the map that were found by what stands in them. */
+  readonly isGuessed: boolean;
+  /** By row. */
   readonly choices: ReadonlyMap<number, RowChoice>;
 }
 
@@ -18,6 +26,26 @@ export interface MatchedList {
   readonly placed: PlacedList;
   /** What is said of the list, with the articles that were matched by hand. */
   readonly map: PriceListMap;
+}
+
+/** A list that has just come in, with its columns as far as they can be told. */
+export function beginMatching(
+  { name, text, supplier }: Pick<Matching, 'name' | 'text' | 'supplier'>,
+  { records }: BookContext,
+): Matching {
+  const remembered = records.supplier.get(supplier)?.priceList;
+  const map = guessColumns(text, { remembered }, (code) => unitOfGoods(code, records) !== undefined);
+  return { name, text, supplier, map, isGuessed: map.columns !== undefined, choices: new Map() };
+}
+
+/** Whose list a text is: of the one supplier whose remembered columns it has. */
+export function supplierOf(text: string, { records, workshop, today }: BookContext): string | undefined {
+  const fitting = [...records.supplier.values()].filter(({ priceList }) => {
+    if (!priceList?.columns) return false;
+    return readPriceList(text, { map: { from: today, ...priceList }, workshop }).ok;
+  });
+  const [only, ...others] = fitting;
+  return others.length === 0 ? only?.id : undefined;
 }
 
 /** Reads the list as it is matched now. A day for a list that has none is today until another is given. */
@@ -41,27 +69,8 @@ export function readMatching(
 
 function chosenArticles({ rows }: PriceList, choices: Matching['choices']): Record<string, string> {
   const matched = rows.flatMap(({ row, article }): (readonly [string, string])[] => {
-    const choice = choices.get(row);
-    return choice?.act === 'take' && article !== '' ? [[article, choice.material]] : [];
+    const { act, material } = choices.get(row) ?? {};
+    return act === undefined && material !== undefined && article !== '' ? [[article, material]] : [];
   });
   return Object.fromEntries(matched);
-}
-
-/** `7 rows give 5 prices, 1 new pack and 1 new material; 2 are in the book already.` */
-export function sayTaken({ taken, left }: PlacedList): string {
-  const there = taken.filter(({ isThere }) => isThere).length;
-  const materials = new Set(taken.flatMap(({ material, label }) => (material === undefined ? [label] : []))).size;
-  const packs = taken.filter(({ known, material }) => !known && material !== undefined).length;
-  const prices = taken.filter(({ known, isThere }) => known && !isThere).length;
-  const parts = [count(prices, 'price'), count(packs, 'new pack'), count(materials, 'new material')].filter(
-    (part) => !part.startsWith('0 '),
-  );
-  const given = parts.length === 0 ? 'nothing new' : parts.join(', ').replace(/, ([^,]*)$/, ' and $1');
-  const already = there === 0 ? '' : `; ${there} in the book already`;
-  const out = left.length === 0 ? '' : `; ${left.length} left`;
-  return `${count(taken.length, 'row')} ${taken.length === 1 ? 'gives' : 'give'} ${given}${already}${out}.`;
-}
-
-function count(many: number, what: string): string {
-  return `${many} ${what}${many === 1 ? '' : 's'}`;
 }
