@@ -28,7 +28,6 @@ import {
   type Cell,
   type Rect,
   type Selection,
-  isSingle,
   rangesOf,
 } from './selection.ts';
 
