@@ -295,7 +295,7 @@ describe('hostile words where a figure or a name is asked for', () => {
     await choose(listed);
     const refused = plain(await page.getByRole('group', { name: 'Refused rows' }).textContent());
     await choose(listed.split('\n').slice(0, 2).join('\n'));
-    await page.getByRole('button', { name: 'Import' }).click();
+    await page.getByRole('button', { name: 'Import', exact: true }).click();
     await page.locator('dialog[open]').waitFor({ state: 'detached' });
     await page.waitForFunction(() => document.querySelector('footer')?.textContent?.includes('Saved'));
     expect([refused, readIn(pages.book(), ({ material }) => material.get('M91')?.label), await wrong()]).toEqual([
