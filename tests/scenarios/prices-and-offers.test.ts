@@ -64,7 +64,7 @@ describe('a supplier raises its prices', () => {
   test.each([
     [['S-holin', '12%'], 'No supplier called S-holin. Did you mean S-hollin?'],
     [['S-hollin', '12%', '--materials', 'M25a'], 'S-hollin sells no pack of M25a.'],
-    [['S-hollin', '12%', '--from', '2020-01-01'], 'S-hollin sells nothing that has a price on 2020-01-01.'],
+    [['S-hollin', '12%', '--from', '2020-01-01'], 'S-hollin sells nothing that has a price on 1 January 2020.'],
     [['S-hollin', '12 L'], 'Rise is in %, a share; "12 L" does not fit.'],
   ])('prices rise %j is refused: %s', async (argv, says) => {
     const { code, err } = await lw('prices', 'rise', ...argv, '--book', book());

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { today } from '#electron/service/today.ts';
 import { addDays } from '#shared-calc/calendar/day.ts';
+import { sayPlainDate } from '#shared-calc/prepare/say-day.ts';
 import { type Said, useSaidWhole } from './said-whole.ts';
 
 const day = today();
@@ -71,7 +72,10 @@ const sold: readonly Said[] = [
       'J02 takes HC-0001: Small oak leaves, dry -35.83\u00a0g; cost -1.86, price -3.47',
     ],
   ],
-  [['house', 'answer', 'HC-0001', 'J02', 'leave'], [`! J02 took HC-0001 on ${day}; it is answered once.`]],
+  [
+    ['house', 'answer', 'HC-0001', 'J02', 'leave'],
+    [`! J02 took HC-0001 on ${sayPlainDate(day, {})}; it is answered once.`],
+  ],
   [
     ['house', 'changes', 'H1'],
     [
