@@ -18,16 +18,17 @@ interface RecoveryParts {
 
 /** What brings back a book that cannot be opened: its backups, and what its file still gives. Nothing is overwritten. */
 export function RecoveryPart({ call, opened }: RecoveryParts) {
-  const [recovery, setRecovery] = useState<Recovery>();
+  const [recovery, setRecovery] = useState<Recovery | 'none'>();
   const [said, setSaid] = useState<string>();
   const [wrong, setWrong] = useState<string>();
   const read = async () => {
     const answer = await call('recovery.read', {});
     // A page that never came to a book at all has nothing to bring back.
-    if (answer.ok) setRecovery(answer.value);
+    setRecovery(answer.ok ? answer.value : 'none');
   };
   useEffect(() => void read(), []);
-  if (!recovery) return null;
+  if (!recovery) return <Hint>Looking through the backups and the file …</Hint>;
+  if (recovery === 'none') return null;
   const open = async (channel: 'recovery.restore' | 'recovery.salvage', file?: string) => {
     const done = channel === 'recovery.salvage' ? await call(channel, {}) : await call(channel, { file: file ?? '' });
     if (done.ok) opened();
@@ -112,6 +113,9 @@ function SalvagePart({ salvage: { kinds, knowsLost }, run }: { readonly salvage:
         {!knowsLost &&
           ' What there was cannot be read in full: more may be lost, and what was removed since the backup may be back.'}
       </Hint>
+      <Buttons>
+        <Button onClick={run}>Make a book of what is left</Button>
+      </Buttons>
       <Table
         label="What the file still gives"
         rows={kinds}
@@ -124,9 +128,6 @@ function SalvagePart({ salvage: { kinds, knowsLost }, run }: { readonly salvage:
           { head: 'lost', figure: true, cell: ({ lost }) => lost || '' },
         ]}
       />
-      <Buttons apart>
-        <Button onClick={run}>Make a book of what is left</Button>
-      </Buttons>
     </section>
   );
 }

@@ -20,6 +20,7 @@ import { liveCells, type CellPaint, type LiveCells } from './live-cells.ts';
 import { cellMark } from './mouse-selection.ts';
 import { cellsOfRanges, fillPlan, pastePlan, sayLeft, type PlannedText } from './paste-plan.ts';
 import {
+  rangeAround,
   single,
   stepped,
   tabbed,
@@ -27,7 +28,6 @@ import {
   type Cell,
   type Rect,
   type Selection,
-  isSingle,
   rangesOf,
 } from './selection.ts';
 
@@ -287,12 +287,6 @@ function openCell<Shown>(state: State<Shown>, editor: CellEditor, { cell, typed,
     },
     closed: () => goOn(next),
   });
-}
-
-/** The selection, if the cell is the tip of several selected ones. */
-function rangeAround(selection: Selection | undefined, { row, column }: Cell): Selection | undefined {
-  if (!selection || isSingle(selection)) return undefined;
-  return selection.tip.row === row && selection.tip.column === column ? selection : undefined;
 }
 
 function cellAfter({ extent }: GridIndex, cell: Cell, onward: Onward): Cell {

@@ -63,6 +63,12 @@ export function isSingle({ anchor, tip, others = [] }: Selection): boolean {
   return anchor.row === tip.row && anchor.column === tip.column && others.length === 0;
 }
 
+/** The selection, if the cell is the tip of several selected ones. */
+export function rangeAround(selection: Selection | undefined, { row, column }: Cell): Selection | undefined {
+  if (!selection || isSingle(selection)) return undefined;
+  return selection.tip.row === row && selection.tip.column === column ? selection : undefined;
+}
+
 /** Every range of a selection, the one with the tip last, without those that lie in another. */
 export function rangesOf(selection: Selection): readonly Rect[] {
   const { others = [] } = selection;
