@@ -3,7 +3,7 @@ import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sumAll } from './checksums.ts';
 import { noteMigration } from './journal.ts';
-import type { Migration, RecipeNote } from './migrations/migration.ts';
+import type { Migration, MigrationNote } from './migrations/migration.ts';
 import { isDatabaseError, storageFaultOf } from './storage-fault.ts';
 
 /** The version of a book after all migrations. Throws on a gap or a wrong order, which is a bug. */
@@ -25,8 +25,8 @@ export function migrate(
   db: Database.Database,
   migrations: readonly Migration[],
   { at, day }: MigrationTime,
-): Result<readonly RecipeNote[], BookFault> {
-  const notes: RecipeNote[] = [];
+): Result<readonly MigrationNote[], BookFault> {
+  const notes: MigrationNote[] = [];
   for (const migration of migrations) {
     try {
       const taken: StepNotes = {
@@ -56,7 +56,7 @@ interface StepNotes {
   readonly day: string;
   /** Closes the step in the book's own record of itself. */
   readonly finish: () => void;
-  readonly tell: (note: RecipeNote) => void;
+  readonly tell: (note: MigrationNote) => void;
 }
 
 /** A new book has no records yet that a step could date or tell of. */

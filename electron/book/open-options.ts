@@ -1,6 +1,6 @@
 import type { BookFault, LookingFault } from '#shared-calc/records/book-fault.ts';
 import type { AlteredRow } from './checksums.ts';
-import type { Migration, RecipeNote } from './migrations/migration.ts';
+import type { Migration, MigrationNote } from './migrations/migration.ts';
 import type { SyncFolder } from './sync-folder.ts';
 
 export interface OpenOptions {
@@ -27,7 +27,7 @@ export type OpeningNote =
   | { readonly kind: 'log-aside'; readonly file: string }
   | { readonly kind: 'backup-failed'; readonly fault: BookFault }
   | { readonly kind: 'migrated'; readonly from: number; readonly to: number }
-  | RecipeNote
+  | MigrationNote
   /** These issued quotes have changed since they were issued. */
   | { readonly kind: 'issued-altered'; readonly quotes: readonly string[] }
   | { readonly kind: 'sync-folder'; readonly folder: SyncFolder };

@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 
-import type { RecipeNote } from '#electron/book/migrations/migration.ts';
+import type { PlantsNote, RecipeNote } from '#electron/book/migrations/migration.ts';
 import { sayAltered } from '#electron/book/say-altered.ts';
 import { sayByKind, type Sayings } from '#shared-calc/words/say-by-kind.ts';
 import type { LookingFault } from '#shared-calc/records/book-fault.ts';
@@ -22,6 +22,7 @@ const sayings: Sayings<OpeningNote, [book: string], readonly string[]> = {
     `${book} was brought to the form of this Loamwright; a copy as it was lies with its backups.`,
   ],
   'recipe-worked': sayRecipe,
+  'plants-promised': (note) => [sayPlants(note)],
   'issued-altered': ({ quotes }) => [
     `Issued quotes that no longer say what was issued: ${quotes.join(', ')}. Somebody has changed the file.`,
   ],
@@ -51,6 +52,10 @@ function sayRecipe({ recipe, added, moved, kept, left }: RecipeNote): readonly s
       : []),
     ...(left.length > 0 ? [`${recipe} lacks a line that these read, so they were left out: ${list(left)}.`] : []),
   ];
+}
+
+function sayPlants({ basicDays, fullDays, showDays }: PlantsNote): string {
+  return `Quotes say that plants that die within ${basicDays} (basic kit), ${fullDays} (full) or ${showDays} days (show) are replaced once. These days are your own promise now: change or clear them in Workshop.`;
 }
 
 function list(parts: readonly string[]): string {

@@ -26,6 +26,7 @@ const dateOrderWords = {
 };
 
 const days = { unit: 'd', low: 1, high: 3_650 };
+const replaced = { ...days, help: 'once, if they die within these; empty: a quote with this kit promises nothing' };
 const asShare = { low: 0, high: 0.95 };
 /** An upper bound for the price of a kilowatt hour or a litre. */
 const dearest = { low: 0, high: 100_000, help: 'empty: the options page says no money for it' };
@@ -100,4 +101,7 @@ export const workshop = {
   paper: orEmpty(choice('Paper', ['A4', 'Letter'])),
   weekStart: orEmpty(choice('The week begins on', ['Monday', 'Sunday', 'Saturday'])),
   ...typedFields,
+  plantsBasicDays: orEmpty(within(count('Plants replaced, basic kit', replaced), (any) => any.min(1))),
+  plantsFullDays: orEmpty(within(count('Plants replaced, full kit', replaced), (any) => any.min(1))),
+  plantsShowDays: orEmpty(within(count('Plants replaced, show kit', replaced), (any) => any.min(1))),
 };

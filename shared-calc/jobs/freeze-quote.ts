@@ -1,4 +1,5 @@
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
+import { boxFor } from '#shared-calc/bench/figure-for.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { cautionEntry, cautionsBeside, sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { paperActs } from '#shared-calc/cautions/acts.ts';
@@ -14,6 +15,7 @@ import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line, Recipe, Records, Workshop } from '#shared-calc/records/records.ts';
 import type { Survey } from '#shared-calc/fields/survey.ts';
 import { surveyCautions } from './survey-cautions.ts';
+import { plantsReplacedDays } from './plants-replaced.ts';
 import { benchPlace } from './place-checks.ts';
 import type { JobSheet, SheetColumn, WrittenByLine } from './job-sheet.ts';
 import type { WorkingHouse } from './working-house.ts';
@@ -38,6 +40,7 @@ export function freezeQuote(
   const houses = housesOf(sheet, lines, house);
   const every = [...new Set([lines, ...houses.map((each) => each.lines)])].flat();
   const place = sheet.job && benchPlace(bench, sheet.job, displayOf(workshop));
+  const kits = sheet.columns.map(({ key }) => String(boxFor(bench, key, 'kit')?.value ?? ''));
   return {
     form: 3,
     ...issue,
@@ -61,6 +64,7 @@ export function freezeQuote(
     ...frozenGoods(records, pricing.prices, every),
     needs: needs.needs.map(frozenNeed),
     sums: frozenSums(quote),
+    plantsReplacedDays: plantsReplacedDays(kits, workshop) ?? null,
     cautions: clientCautions(every, sheet.job?.survey).map(({ says, decides }) => ({ says, decides })),
     ...(changes.length > 0 && { changes: [...changes] }),
     ...(houses.length > 0 && { houses: houses.map((each) => ({ ...each, lines: [...each.lines] })) }),

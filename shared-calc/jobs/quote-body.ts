@@ -155,6 +155,8 @@ export const QuoteBody = z.strictObject({
   goods: z.array(FrozenGoods),
   needs: z.array(FrozenNeed),
   sums: FrozenSums,
+  /** What the client was promised for plants that die; `null` is no promise. Left out of quotes issued before a workshop said it. */
+  plantsReplacedDays: z.int().nullable().exactOptional(),
   /** General cautions for the client; left out of quotes from before there was a table of them. */
   cautions: z.array(z.strictObject({ says: z.string(), decides: z.string() })).exactOptional(),
   /** House changes that its lines have; left out if none, and in quotes from before houses kept a log. */

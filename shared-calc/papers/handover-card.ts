@@ -14,7 +14,7 @@ import { cautionsFor } from '#shared-calc/prepare/act-cautions.ts';
 import { careFigures } from '#shared-calc/prepare/size-care.ts';
 import { sayAnimals } from '#shared-calc/jobs/animal-checks.ts';
 import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
-import { plantsReplacedDays } from './quote-findings.ts';
+import { plantsReplacedDays, type PlantsPromise } from '#shared-calc/jobs/plants-replaced.ts';
 import { fillWords, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
 /** A sign that something is wrong, and what to do about it. */
@@ -41,7 +41,7 @@ export interface HandoverCard {
   /** Reminders for special audiences; the caution for everybody is elsewhere on the card. */
   readonly audience: readonly SaidCaution[];
   readonly protection: readonly SaidCaution[];
-  /** The replacement of plants, then the workshop's own terms. */
+  /** The replacement of plants, if it is promised, then the workshop's own terms. */
   readonly terms: readonly string[];
   readonly visits: readonly CareDate[];
   readonly cautions: readonly SaidCaution[];
@@ -51,7 +51,7 @@ export interface HandoverTerms {
   readonly job: Pick<Job, 'survey'>;
   readonly handover: Day;
   readonly care: readonly CareDate[];
-  readonly workshop: Pick<Workshop, 'terms'>;
+  readonly workshop: Pick<Workshop, 'terms'> & PlantsPromise;
   readonly display: Display;
 }
 
@@ -59,7 +59,7 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
   const { columns } = bench.input();
   const sizes = columns.map((column) => ({ ...column, figures: sizeFigures(bench, column.key, terms.display) }));
   const ours = [
-    ...plantTerms(sizes.map(({ figures }) => figures)),
+    ...plantTerms(sizes, terms.workshop),
     ...terms.workshop.terms.split('\n').filter((line) => line.trim() !== ''),
   ];
   return sizes.map(({ key, label, tank, figures }) => {
@@ -190,9 +190,10 @@ function tooWarm({ above, emergency }: HeatWords): HandoverSign {
   return { sign: above, act, caution: 'tooWarm' };
 }
 
-/** The same sentence as on the job's quote. */
-function plantTerms(sizes: readonly SizeFigures[]): readonly string[] {
-  const days = plantsReplacedDays(sizes.flatMap(({ has, words }) => (has('kit') ? [words('kit')] : [])));
+/** The same sentence as on a quote of today. */
+function plantTerms(sizes: readonly { readonly figures: SizeFigures }[], promise: PlantsPromise): readonly string[] {
+  const kits = sizes.map(({ figures }) => (figures.has('kit') ? figures.words('kit') : ''));
+  const days = plantsReplacedDays(kits, promise);
   return days === undefined ? [] : [`Plants that die within ${days} days are replaced once.`];
 }
 

@@ -48,8 +48,7 @@ function cardBlocks(card: HandoverCard, input: PaperInput): readonly PaperBlock[
     heading('When we come'),
     { is: 'facts', look: 'run in', rows: visitsOf(card, days) },
     ...mindedBlocks(card).map((block) => withoutSaid(block, card)),
-    heading('What is ours, from the quote'),
-    paragraph(card.terms.join(' ')),
+    ...(card.terms.length === 0 ? [] : [heading('What is ours, from the quote'), paragraph(card.terms.join(' '))]),
     { is: 'sign', items: ['For the client', 'For the workshop', 'Day'] },
   ];
 }

@@ -2,6 +2,7 @@ import type { CheckState } from '#shared-calc/bench/bench-types.ts';
 import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { placedSize, type Spread } from '#shared-calc/jobs/placed-size.ts';
+import { plantsReplacedDays } from '#shared-calc/jobs/plants-replaced.ts';
 import { placeChecks, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { frozenLines, type FrozenColumn, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { joinLines } from '#shared-calc/bench/column-lines.ts';
@@ -21,18 +22,16 @@ export interface QuoteFindings {
    * decides.
    */
   readonly cautions: readonly { readonly says: string; readonly decides: string; readonly sizes: readonly string[] }[];
-  /** Days within which plants that die are replaced once, from the kit; the longest of the sizes. */
+  /** Days within which plants that die are replaced once; none if the workshop promises nothing. */
   readonly plantsReplacedDays: number | undefined;
 }
-
-const replacedDays: Readonly<Record<string, number>> = { basic: 14, full: 30, show: 90 };
 
 /** What a printed quote says apart from its prices, from the frozen body. */
 export function quoteFindings(body: QuoteBody): QuoteFindings {
   return {
     assumed: [...surveyLines(joinLines(listsIn(body))).flatMap((line) => assumedOf(line, body)), ...wayInOf(body)],
     cautions: [...cautionsOf(body)],
-    plantsReplacedDays: plantsReplacedDays(quoteSizes(body).map(({ kit }) => kit)),
+    plantsReplacedDays: promisedOf(body),
   };
 }
 
@@ -128,8 +127,15 @@ function spreadOf(figure: number | undefined): Spread | undefined {
   return figure === undefined ? undefined : { likely: figure, worst: figure };
 }
 
-/** Days within which plants that die are replaced once, from the kit; the longest of a job's sizes. */
-export function plantsReplacedDays(kits: readonly string[]): number | undefined {
-  const days = kits.flatMap((kit) => replacedDays[kit] ?? []);
-  return days.length === 0 ? undefined : Math.max(...days);
+/** What every quote promised before a workshop had days of its own. */
+const once = { plantsBasicDays: 14, plantsFullDays: 30, plantsShowDays: 90 };
+
+function promisedOf(body: QuoteBody): number | undefined {
+  if (body.plantsReplacedDays !== undefined) return body.plantsReplacedDays ?? undefined;
+  const kits = quoteSizes(body).map(({ kit }) => kit);
+  // A size of another kit was left out of account then.
+  return plantsReplacedDays(
+    kits.filter((kit) => plantsReplacedDays([kit], once) !== undefined),
+    once,
+  );
 }

@@ -102,6 +102,11 @@ function quoteTerms({ terms, plantsReplacedDays }: QuoteModel): readonly string[
   return [...terms, `Plants that die within ${plantsReplacedDays} days are replaced once.`];
 }
 
+/** Only a draft has none. */
+function termsBlock(items: readonly string[]): PaperBlock {
+  return items.length === 0 ? paragraph('Not given yet.') : { is: 'list', items };
+}
+
 function blocksOf(model: QuoteModel, display: Display, part: QuotePart): readonly PaperBlock[] {
   return [
     paragraph(quoteIntro(model)),
@@ -109,7 +114,7 @@ function blocksOf(model: QuoteModel, display: Display, part: QuotePart): readonl
     { is: 'picture' },
     ...priceBlocks(model, display, part),
     heading('Terms, and what is not in this price'),
-    { is: 'list', items: quoteTerms(model) },
+    termsBlock(quoteTerms(model)),
     ...(model.payment === '' ? [] : [paragraph(model.payment)]),
     heading('Found at the survey, or assumed'),
     {

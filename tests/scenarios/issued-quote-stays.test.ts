@@ -83,7 +83,13 @@ const events: Readonly<Record<string, (records: Records) => Records>> = {
     withRecords(
       records,
       'workshop',
-      [...records.workshop.values()].map((shop) => ({ ...shop, name: 'Another', currency: 'EUR', discountShare: 0.1 })),
+      [...records.workshop.values()].map((shop) => ({
+        ...shop,
+        name: 'Another',
+        currency: 'EUR',
+        discountShare: 0.1,
+        plantsFullDays: 5,
+      })),
     ),
   'the client changes their mind': (records) => written(records, 'client', { litter: '60 mm', kit: 'show' }),
 };

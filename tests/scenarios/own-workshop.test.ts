@@ -6,9 +6,12 @@ import { allActs } from '#shared-calc/acts/all-acts.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
 import { startList } from '#shared-calc/derive/start-list.ts';
+import { quoteModel } from '#shared-calc/papers/quote-model.ts';
+import { quoteDocument } from '#shared-calc/papers/quote-paper.ts';
 import { applyChange, emptyChange } from '#shared-calc/records/change.ts';
 import { freshRecord, putField } from '#shared-calc/records/edit-field.ts';
 import { emptyRecords, type RecordKind, type RecordOf } from '#shared-calc/records/records.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
@@ -157,6 +160,19 @@ describe('a first quote of one’s own, from the house recipes', () => {
     expect(entries).toBeLessThanOrEqual(60);
     expect(draft.body.workshop).toMatchObject({ currency: country.currency, coinDecimals: decimals });
     expect(coinsText(draft.body.sums.grossCoins, decimals)).toMatch(decimals === 0 ? /^\d+$/ : /^\d+\.\d\d$/);
+  });
+
+  test('promises nothing for plants until the workshop does', () => {
+    const walk = quoted(usa);
+    const terms = ({ derived }: Walk) => {
+      const model = quoteModel(draftOf(derived).body);
+      return JSON.stringify(quoteDocument(model, displayOf(derived.workshop))).match(/Plants that die[^"]*|undefined/g);
+    };
+
+    expect(terms(walk)).toBeNull();
+    expect(terms(typed(walk, 'workshop', walk.derived.workshop, { plantsBasicDays: '21' }))).toEqual([
+      'Plants that die within 21 days are replaced once.',
+    ]);
   });
 
   test('before a figure is given the list asks for all of it, in the order of what unblocks most', () => {

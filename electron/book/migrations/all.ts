@@ -22,6 +22,7 @@ import { recipeFamily } from './0021-recipe-family.ts';
 import { tableViews } from './0022-table-views.ts';
 import { notGiven } from './0023-not-given.ts';
 import { checksums } from './0024-checksums.ts';
+import { plantsPromised } from './0025-plants-promised.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -49,4 +50,5 @@ export const migrations: readonly Migration[] = [
   tableViews,
   notGiven,
   checksums,
+  plantsPromised,
 ];

@@ -14,11 +14,22 @@ export interface RecipeNote {
   readonly left: readonly string[];
 }
 
+/** A workshop keeps the days for dead plants that its quotes named, by kit. */
+export interface PlantsNote {
+  readonly kind: 'plants-promised';
+  readonly basicDays: number;
+  readonly fullDays: number;
+  readonly showDays: number;
+}
+
+/** What the user is told of a step. */
+export type MigrationNote = RecipeNote | PlantsNote;
+
 /** One change of the file format. It never changes after its release. */
 export interface Migration {
   /** From 1 upward without a gap. */
   readonly version: number;
   readonly name: string;
   /** `day` is the day on which the book is brought forward. */
-  readonly up: (db: Database.Database, tell: (note: RecipeNote) => void, day: string) => void;
+  readonly up: (db: Database.Database, tell: (note: MigrationNote) => void, day: string) => void;
 }

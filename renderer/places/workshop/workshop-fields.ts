@@ -10,6 +10,7 @@ export const figureGroups: readonly { readonly title: string; readonly keys: rea
     title: 'Quotes and prices',
     keys: ['quoteValidDays', 'oldPriceDays', 'depositShare', 'depositStepCoins', 'priceStepCoins', 'discountShare'],
   },
+  { title: 'Plants that die', keys: ['plantsBasicDays', 'plantsFullDays', 'plantsShowDays'] },
   { title: 'Put aside in every price', keys: ['contingencyShare', 'warrantyShare', 'plantLossShare'] },
   { title: 'What clients pay to run a tank', keys: ['electricityPerKwh', 'waterPerL'] },
   { title: 'Where the workshop stands', keys: ['altitudeM'] },

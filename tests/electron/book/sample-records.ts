@@ -5,14 +5,8 @@ import { sampleFamily, sampleHouseChange } from './sample-family.ts';
 import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
-import {
-  allKinds,
-  type IssuedQuote,
-  type Job,
-  type Records,
-  type Supplier,
-  type Tank,
-} from '#shared-calc/records/records.ts';
+import { allKinds } from '#shared-calc/records/records.ts';
+import type { IssuedQuote, Job, Records, Supplier, Tank } from '#shared-calc/records/records.ts';
 
 export const today = '2027-03-10';
 
@@ -99,6 +93,7 @@ export const oneOfEach: readonly Added[] = [
       paper: 'Letter',
       weekStart: 'Sunday',
       typed: { altitudeM: '2132.55 ft' },
+      plantsFullDays: 45,
     },
   },
   { kind: 'supplier', record: supplierOf('S1', { freeFromCoins: 9000, deliveryWeekdays: [2, 3, 4], priceList }) },

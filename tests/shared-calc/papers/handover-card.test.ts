@@ -92,6 +92,14 @@ describe('handoverCards', () => {
     expect(cardOf('H1', ['T05'], { kit }).terms[0]).toBe(`Plants that die within ${days} days are replaced once.`);
   });
 
+  test('a workshop that promises nothing for plants has only its own terms on it', () => {
+    const { bench, job } = workedJob(libraryJob(), jobOf(libraryJob(), 'J02'), DEMO_DAY);
+    const workshop = { terms: 'Seals are ours for a year.' };
+    const [card] = handoverCards(bench, { job, handover: '2027-04-28', care: [], workshop, display: plainDisplay });
+
+    expect(card?.terms).toEqual(['Seals are ours for a year.']);
+  });
+
   test('who is near it beside the caution that tells of everybody', () => {
     expect(cardOf('H1', ['T05']).audience.map(({ says }) => says.slice(0, 22))).toEqual(['Under-fives come here:']);
   });

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { unasked } from '#shared-calc/fields/survey.ts';
+import { quoteDocument } from '#shared-calc/papers/quote-paper.ts';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
+import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { issued, jobOf, libraryJob, withRecords, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const two = [
@@ -100,6 +103,28 @@ describe('quoteModel', () => {
   test('dead plants are replaced once, within 14, 30 or 90 days by the kit', () => {
     const basic = quoteModel(issued(written(libraryJob(), 'client', { kit: 'basic' }), 'A').body);
     expect([basic.plantsReplacedDays, model.plantsReplacedDays]).toEqual([14, 30]);
+  });
+
+  test('a workshop that promises nothing for plants says nothing of it on its quotes', () => {
+    const silent = { plantsBasicDays: undefined, plantsFullDays: undefined, plantsShowDays: undefined };
+    const records = libraryJob();
+    const shops = [...records.workshop.values()].map((shop) => withoutUndefined({ ...shop, ...silent }));
+    const { body } = issued(withRecords(records, 'workshop', shops), 'A');
+
+    expect(body.plantsReplacedDays).toBeNull();
+    expect(quoteModel(body).plantsReplacedDays).toBeUndefined();
+    expect(JSON.stringify(quoteDocument(quoteModel(body), plainDisplay))).not.toMatch(/replaced|undefined/);
+  });
+
+  test.each([
+    ['basic', 14],
+    ['full', 30],
+    ['show', 90],
+  ])('one of the %s kit, issued before workshops had days of their own, says %i as it did', (kit, days) => {
+    const { plantsReplacedDays: _, workshop, ...body } = issued(written(libraryJob(), 'client', { kit }), 'A').body;
+    const { plantsBasicDays: __, plantsFullDays: ___, plantsShowDays: ____, ...before } = workshop;
+
+    expect(quoteModel({ ...body, workshop: before }).plantsReplacedDays).toBe(days);
   });
 
   test('a line for this job alone stands under its own name', () => {

@@ -20,7 +20,7 @@ describe('figureGroups', () => {
   test('every group of the page holds fields of the workshop', () => {
     const keys = figureGroups.flatMap((group) => group.keys);
     expect(keys.filter((key) => fieldOf('workshop', key) === undefined)).toEqual([]);
-    expect(new Set(keys).size).toBe(16);
+    expect(new Set(keys).size).toBe(19);
   });
 });
 
