@@ -43,6 +43,8 @@ describe('papers of the demo in US units', () => {
 
   test.each(papers)('$job, $kind has no metric unit left', ({ kind, document }) => {
     const text = names.reduce((words, name) => words.replaceAll(name, ''), writePaper(document, textTable));
-    expect(text.split('\n').filter((line) => metric.test(line) && (line.startsWith('!') || !ofGoods.has(kind)))).toEqual([]);
+    expect(
+      text.split('\n').filter((line) => metric.test(line) && (line.startsWith('!') || !ofGoods.has(kind))),
+    ).toEqual([]);
   });
 });
