@@ -58,7 +58,7 @@ function mindedNotes(worked: WorkedOrder, lines: readonly Line[]): readonly stri
       })),
     ),
   );
-  return underFigures(warnings, orderCautions(worked, lines));
+  return underFigures(warnings, orderCautions(worked, lines), displayOf(worked.workshop));
 }
 
 /** What the survey of the job found to mind, then what is beside these lines. */

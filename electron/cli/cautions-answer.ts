@@ -1,4 +1,7 @@
 import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionInUnits } from '#shared-calc/cautions/caution-in-units.ts';
+import { sayAllFigures } from '#shared-calc/quantity/said-figures.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { PaperCaution } from '#shared-calc/papers/document.ts';
 import type { Warning } from '#shared-calc/cautions/warning.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
@@ -19,14 +22,24 @@ export function mindedJson(minded: readonly PaperCaution[]) {
 }
 
 /** What stands under the figures of a table, after an empty line: warnings first. */
-export function underFigures(warnings: readonly Warning[], cautions: readonly SaidCaution[]): readonly string[] {
-  const lines = mindedLines(warnings, cautions);
+export function underFigures(
+  warnings: readonly Warning[],
+  cautions: readonly SaidCaution[],
+  display: Display,
+): readonly string[] {
+  const lines = mindedLines(warnings, cautions, display);
   return lines.length > 0 ? ['', ...lines] : [];
 }
 
-export function mindedLines(warnings: readonly Warning[], cautions: readonly SaidCaution[]): readonly string[] {
+export function mindedLines(
+  warnings: readonly Warning[],
+  cautions: readonly SaidCaution[],
+  display: Display,
+): readonly string[] {
   return [
-    ...warnings.map(({ says, decides }) => `Warning: ${says} (${whoDecides(decides)})`),
-    ...cautions.map(({ says, decides, source }) => `Caution: ${says} (${whoDecides(decides)}; ${source})`),
+    ...warnings.map(({ says, decides }) => `Warning: ${sayAllFigures(says, display)} (${whoDecides(decides)})`),
+    ...cautions
+      .map((caution) => cautionInUnits(caution, display))
+      .map(({ says, decides, source }) => `Caution: ${says} (${whoDecides(decides)}; ${source})`),
   ];
 }

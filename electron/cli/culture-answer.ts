@@ -1,3 +1,4 @@
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
 import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import { nounOf } from '#shared-calc/fields/uses.ts';
@@ -48,14 +49,14 @@ export function boardJson(board: CultureBoard, coinDecimals: number): Record<str
 }
 
 /** The culture board as people read it. */
-export function boardTable(board: CultureBoard, terms: LateTerms): string {
+export function boardTable(board: CultureBoard, terms: LateTerms & { readonly display: Display }): string {
   return [
     ...wantedRows(board, terms.display),
     ...standingRows(board, terms.display),
     ...startRows(board, terms.display),
     ...flyRows(board, terms.display),
     ...sayLateCultures(board, terms),
-    ...underFigures(boardWarnings(board), boardCautions(board)),
+    ...underFigures(boardWarnings(board), boardCautions(board), terms.display),
   ].join('\n');
 }
 

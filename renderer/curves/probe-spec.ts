@@ -1,3 +1,7 @@
+import { sayUnits } from '#shared-calc/words/say-units.ts';
+import { sayAllFigures } from '#shared-calc/quantity/said-figures.ts';
+import { degreesOf } from './degrees.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { coreHeat, type CoreHeat, type LoggedTreatment } from '#shared-calc/prepare/probe-log.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { CoreReading } from '#shared-calc/trade/heat/kill-total.ts';
@@ -8,27 +12,32 @@ import { roundTicks } from './round-ticks.ts';
 export function probeSpecs(
   readings: readonly CoreReading[],
   treatment: LoggedTreatment,
-  { heat, decimalComma }: { readonly heat: CoreHeat; readonly decimalComma: boolean },
+  { heat, display }: { readonly heat: CoreHeat; readonly display: Display },
 ): readonly CurveSpec[] {
-  const write = (figure: number, decimals = 1) => writeNumber(figure, decimals, { decimalComma });
+  const write = (figure: number, decimals = 1) => writeNumber(figure, decimals, display);
+  const degrees = degreesOf(display);
   const grown = readings.map(([minute], at): CurvePoint => [minute, reachedBy(readings.slice(0, at + 1), treatment)]);
   const last = readings.at(-1)?.[0] ?? 1;
   const across = { unit: 'minutes', most: last };
-  const least = heat.leastC;
+  const least = degrees.of(heat.leastC);
+  const hottest = degrees.of(heat.hottest);
   const table = {
-    headings: ['minute', 'core °C', 'minutes that count'],
-    rows: readings.map(([minute, degC], at) => [write(minute), write(degC), write(grown[at]?.[1] ?? 0)]),
+    headings: ['minute', `core ${degrees.unit}`, 'minutes that count'],
+    rows: readings.map(([minute, degC], at) => [write(minute), write(degrees.of(degC)), write(grown[at]?.[1] ?? 0)]),
   };
-  const under = heat.against.replaceAll(' degC', '\u00a0°C');
+  const under = sayUnits(sayAllFigures(heat.against, display));
   return [
     {
-      title: `The core was ${write(heat.hottest)} °C at its hottest`,
+      title: `The core was ${write(hottest)} ${degrees.unit} at its hottest`,
       under,
-      label: `Core temperature over ${write(last)} minutes, ${write(heat.hottest)} degrees at its hottest`,
+      label: `Core temperature over ${write(last)} minutes, ${write(hottest)} degrees at its hottest`,
       across,
-      up: { unit: '°C', most: Math.max(heat.hottest, least) * 1.05 },
-      lines: [{ ink: 'ink', pieces: [readings] }, limit(least, last)],
-      words: [{ at: [0, least], words: `${write(least, 0)} °C`, ink: 'muted', lie: 'right' }],
+      up: { unit: degrees.unit, most: Math.max(hottest, least) * 1.05 },
+      lines: [
+        { ink: 'ink', pieces: [readings.map(([minute, degC]): CurvePoint => [minute, degrees.of(degC)])] },
+        limit(least, last),
+      ],
+      words: [{ at: [0, least], words: `${write(least, 0)} ${degrees.unit}`, ink: 'muted', lie: 'right' }],
       table,
     },
     {

@@ -1,3 +1,5 @@
+import { degreesOf } from './degrees.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { WatchBand } from '#shared-calc/prepare/watch.ts';
 import type { WatchReading } from '#shared-calc/prepare/watch-log.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -12,24 +14,27 @@ interface Watched {
 }
 
 /** Commissioning readings as two pictures against the band: temperature and humidity. */
-export function watchSpecs(
-  readings: readonly WatchReading[],
-  band: WatchBand,
-  decimalComma: boolean,
-): readonly CurveSpec[] {
+export function watchSpecs(readings: readonly WatchReading[], band: WatchBand, display: Display): readonly CurveSpec[] {
+  const degrees = degreesOf(display);
   const both: readonly Watched[] = [
-    { title: 'Temperature', unit: '°C', of: ({ degC }) => degC, low: band.lowestC, high: band.highestC },
+    {
+      title: 'Temperature',
+      unit: degrees.unit,
+      of: ({ degC }) => degrees.of(degC),
+      low: degrees.of(band.lowestC),
+      high: degrees.of(band.highestC),
+    },
     { title: 'Humidity', unit: '%', of: ({ humidity }) => humidity, low: band.driest, high: band.dampest },
   ];
-  return both.map((watched) => specOf(watched, readings, decimalComma));
+  return both.map((watched) => specOf(watched, readings, display));
 }
 
 function specOf(
   { title, unit, of, low, high }: Watched,
   readings: readonly WatchReading[],
-  decimalComma: boolean,
+  display: Display,
 ): CurveSpec {
-  const write = (figure: number) => writeNumber(figure, 1, { decimalComma });
+  const write = (figure: number) => writeNumber(figure, 1, display);
   const figures = readings.map(of);
   const hours = readings.at(-1)?.hour ?? 1;
   const [least, most] = [Math.min(...figures), Math.max(...figures)];

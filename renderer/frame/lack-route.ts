@@ -1,4 +1,5 @@
 import type { Missing } from '#shared-calc/buy/missing.ts';
+import { tankMeasureId } from '#shared-calc/derive/open-measures.ts';
 import { tankFieldOf } from '#shared-calc/recipe/tank-figures.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { writeRoute } from './place-route.ts';
@@ -14,10 +15,12 @@ export function lackRoute(missing: Missing, records: Pick<Records, 'line'>, jobs
     : writeRoute('rate-book', of);
 }
 
-/** A measurement of a tank is written in the tank book, any other figure on the bench. */
-function measureRoute({ of, at }: Missing, { line: lines }: Pick<Records, 'line'>, [job]: readonly string[]): string {
+/** All measurements of a job are in one grid; without a job, a tank's is in the tank book and any other on the bench. */
+function measureRoute(missing: Missing, { line: lines }: Pick<Records, 'line'>, jobs: readonly string[]): string {
+  const { of, at, label } = missing;
   const line = [...lines.values()].find(({ name }) => name === at?.line);
   const field = line && tankFieldOf(line);
-  if (field !== undefined) return writeRoute('tank-book', of, field);
-  return job !== undefined && at ? writeRoute('bench', job, at.line, at.column) : writeRoute('bench');
+  const [job] = jobs;
+  if (job !== undefined) return writeRoute('measures', ...jobs, field ? tankMeasureId(of, field) : `${job} ${label}`);
+  return field === undefined ? writeRoute('bench') : writeRoute('tank-book', of, field);
 }

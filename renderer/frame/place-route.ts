@@ -31,8 +31,8 @@ export function routeWithJob({ place, rest }: Route, from: string | undefined, t
   const kept = part === undefined ? [] : [part];
   if (place === 'prepare' || place === 'cards' || place === 'jobs') return writeRoute(place, to, ...kept);
   if (place === 'quotes' && part === 'options') return writeRoute(place, part, to);
-  // The prices of the whole workshop are of no job.
-  const isOfJob = place === 'prices' ? rest.length > 0 : ofOneJob.includes(place);
+  // What is missing in the whole workshop is of no job.
+  const isOfJob = place === 'prices' || place === 'measures' ? rest.length > 0 : ofOneJob.includes(place);
   return isOfJob ? writeRoute(place, to) : undefined;
 }
 

@@ -65,6 +65,7 @@ const inGrids: readonly string[] = [
   'bench',
   'recipe',
   'prices',
+  'measures',
   'tank-book',
   'material-book',
   'plant-book',

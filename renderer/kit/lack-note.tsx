@@ -14,11 +14,13 @@ interface LackParts {
   readonly records: Pick<Records, 'line'>;
 }
 
-/** What sums wait for, with the way to where it is given, all prices in one list; nothing under whole sums. */
+/** What sums wait for, with the way to where it is given, all prices in one list and all measurements in another; nothing under whole sums. */
 export function LackNote({ missing, jobs, records }: LackParts) {
   if (missing.length === 0) return null;
   const prices = missing.filter(({ what }) => what === 'price');
-  const others = missing.filter(({ what }) => what !== 'price');
+  const measures = missing.filter(({ what }) => what === 'measure');
+  const inList = jobs.length > 0 && measures.length > 1;
+  const others = missing.filter(({ what }) => what !== 'price' && !(inList && what === 'measure'));
   return (
     <Caution role="status">
       <p>{countMissing(missing)}: what is not known counts as nothing here.</p>
@@ -28,6 +30,11 @@ export function LackNote({ missing, jobs, records }: LackParts) {
             <Link href={writeRoute('prices', ...jobs)}>
               {prices.length === 1 ? '1 price' : `${prices.length} prices`}, in one list
             </Link>
+          </li>
+        )}
+        {inList && (
+          <li>
+            <Link href={writeRoute('measures', ...jobs)}>{measures.length} measurements, in one list</Link>
           </li>
         )}
         {others.map((each) => (

@@ -12,6 +12,7 @@ import { keysPlace } from './keys/keys-place.tsx';
 import { jobApi } from '#renderer/store/job-api.ts';
 import { jobsPlace } from './jobs/jobs-place.tsx';
 import { materialBookPlace } from './material-book/material-book-place.tsx';
+import { measuresPlace } from './measures/measures-place.tsx';
 import { needsPlace } from './needs/needs-place.tsx';
 import { plantBookPlace } from './plant-book/plant-book-place.tsx';
 import { cardsPlace } from './prepare/cards-place.tsx';
@@ -42,6 +43,7 @@ export function openPlaces(store: PageStore, lists: ListState): Readonly<Record<
     quotes: quotesPlace(money),
     run: runPlace(money),
     prices: pricesPlace(money),
+    measures: measuresPlace(money),
     'price-lists': priceListsPlace(lists),
     orders: ordersPlace(money),
     store: storePlace(money),

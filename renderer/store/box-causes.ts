@@ -1,3 +1,5 @@
+import { sayUnits } from '#shared-calc/words/say-units.ts';
+import { cautionInUnits } from '#shared-calc/cautions/caution-in-units.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { CautionView, StandingView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
@@ -97,7 +99,7 @@ export function cautionsOf(box: Box, parts: BoxParts): readonly CautionView[] {
   if (box.line.role === 'check') return [];
   const fill = figuresOfTank(sizeFigures(bench, column, faces.display));
   return boxCautions(box, fill).map((each) => ({
-    words: readUnits(each.says, faces.display),
+    words: sayUnits(readUnits(cautionInUnits(each, faces.display).says, faces.display)),
     decides: sayDecided(each),
   }));
 }

@@ -43,7 +43,7 @@ export type FillFigure = (figure: CautionFigure) => string | undefined;
 /** A caution in words: with the figures of a tank where there is one. A figure that is not known yet is said to be so. */
 export function sayCaution(id: CautionId, fill?: FillFigure): SaidCaution {
   const { about, says, anyTank = says, decides, source } = cautionEntry(id);
-  const words = fill ? filled(says, fill) : anyTank;
+  const words = fill ? filled(unmarked(says), fill) : unmarked(anyTank);
   return { id, about, says: words, decides, ...sourceOf(source) };
 }
 
@@ -55,6 +55,10 @@ export function cautionSaid(words: string): SaidCaution | undefined {
 /** The cautions of several acts, each wording once. */
 export function eachOnce(cautions: readonly SaidCaution[]): readonly SaidCaution[] {
   return [...new Map(cautions.map((each) => [each.says, each])).values()];
+}
+
+function unmarked(says: string): string {
+  return says.replaceAll(/[[\]]/g, '');
 }
 
 function filled(says: string, fill: FillFigure): string {

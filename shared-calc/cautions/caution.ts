@@ -13,7 +13,10 @@ export type CautionFigure = UseName | 'tank' | 'hottestOven' | 'dryExtra' | 'too
 export interface CautionEntry {
   /** What it is about, in front of the sentence on a paper. */
   readonly about: string;
-  /** Names in braces are figures to fill in (`CautionFigure`). */
+  /**
+   * Names in braces are figures to fill in (`CautionFigure`). In square brackets are figures of one unit, which is said
+   * once: a workshop reads them in its own (`cautionInUnits`).
+   */
   readonly says: string;
   /** The sentence where no tank is at hand; every sentence with braces has one. */
   readonly anyTank?: string;

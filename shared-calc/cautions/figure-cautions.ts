@@ -123,7 +123,7 @@ export const figureCautions = {
   },
   litterDensity: {
     about: 'litter',
-    says: 'Mixed hardwood, measured in the woods; 8 to 29 g/L were seen.',
+    says: 'Mixed hardwood, measured in the woods; [8 to 29 g/L] were seen.',
     decides: 'Grower',
     source: MEMORY,
     against: [],

@@ -56,7 +56,7 @@ export const heatCautions = {
   },
   ovenAttended: {
     about: 'baking',
-    says: 'Bake attended, at {hottestOven} or less, the tray covered and off the heating elements, children out of the room; oven mitts.',
+    says: 'Bake attended, at [{hottestOven}] or less, the tray covered and off the heating elements, children out of the room; oven mitts.',
     anyTank: 'Bake attended, the tray covered and off the heating elements, children out of the room; oven mitts.',
     decides: 'Grower',
     source: MEMORY,
@@ -64,7 +64,7 @@ export const heatCautions = {
   },
   ovenMoist: {
     about: 'baking dry leaves',
-    says: 'Moisten the leaves 16 h before; dry ones need up to {dryExtra} more.',
+    says: 'Moisten the leaves 16 h before; dry ones need up to [{dryExtra}] more.',
     anyTank: 'Moisten the leaves 16 h before; dry ones must get hotter.',
     decides: 'Grower',
     source: MEMORY,

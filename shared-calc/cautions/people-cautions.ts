@@ -137,7 +137,7 @@ export const peopleCautions = {
   },
   diseaseWaste: {
     about: 'disease',
-    says: 'Chytrid dies within minutes at 60 degC, within hours at 37, and of many disinfectants.',
+    says: 'Chytrid dies within minutes at [60 degC, within hours at 37], and of many disinfectants.',
     decides: 'Vet',
     source: MEMORY,
     against: ['cleaning agents', 'animals'],
@@ -174,7 +174,7 @@ export const peopleCautions = {
   },
   animalTransport: {
     about: 'transport',
-    says: 'Animals apart from the tank, 18 to 24 degC, dark, short.',
+    says: 'Animals apart from the tank, [18 to 24 degC], dark, short.',
     decides: 'Carrier, veterinary office',
     source: MEMORY,
     against: ['animals', 'road'],

@@ -153,7 +153,7 @@ export const workCautions = {
   },
   reservoir: {
     about: 'reservoir',
-    says: 'Clean the can every 14 days: warm water in fine mist can grow Legionella at 20 to 45 degC.',
+    says: 'Clean the can every 14 days: warm water in fine mist can grow Legionella at [20 to 45 degC].',
     decides: 'Keeper; building water-safety person if the place is public',
     source: MEMORY,
     against: ['standing water'],
@@ -167,7 +167,7 @@ export const workCautions = {
   },
   openings: {
     about: 'vents, doors, cables',
-    says: 'Screen every opening, 1 mm or finer; no gap over 2 mm: frogs, hatchlings and feeder flies leave.',
+    says: 'Screen every opening, [1 mm] or finer; no gap over [2 mm]: frogs, hatchlings and feeder flies leave.',
     decides: 'Builder',
     source: PRACTICE,
     against: ['animals'],

@@ -29,6 +29,7 @@ export const placeGroups = [
         parts: [
           place('run', 'Shopping run', 'Run'),
           place('prices', 'Missing prices', 'Prices'),
+          place('measures', 'Missing measurements', 'Measurements'),
           place('price-lists', 'Price lists', 'Lists'),
           place('orders', 'Orders'),
           place('store', 'Store'),

@@ -113,6 +113,15 @@ export const placeHelp: Readonly<Record<PlaceId, PlaceHelp>> = {
     ],
     words: ['pack', 'landed'],
   },
+  measures: {
+    what: 'The measurements that a job, or the whole workshop, waits for, those first that most amounts and checks hang on.',
+    acts: [
+      { how: 'Write a figure', does: 'sets it in the tank book or in the job, wherever it belongs' },
+      { how: 'Paste a column', does: 'writes many figures in one step; what is empty is left' },
+      { act: 'find', does: 'goes to a measurement by its tank or its name' },
+    ],
+    words: ['dam', 'return', 'survey'],
+  },
   'price-lists': {
     what: 'The price lists that suppliers send: which column is which, which article is what of ours, what each row changes.',
     acts: [

@@ -18,7 +18,9 @@ import { runPaper } from './run-paper.ts';
 import { surveyPaper } from './survey-paper.ts';
 import { treatmentPaper } from './treatment-paper.ts';
 import { watchPaper } from './watch-paper.ts';
-import type { MakePaper } from './paper-input.ts';
+import { documentInUnits } from './document-in-units.ts';
+import { displayFor, type MakePaper } from './paper-input.ts';
+import { ok } from '#shared-calc/result.ts';
 
 /** A kind of paper, and how it is made from an order. */
 export interface PaperKind {
@@ -35,7 +37,7 @@ function hazardsIn(acts: Readonly<Record<string, HazardousAct>>): readonly Hazar
   return Object.values(acts).flatMap(({ hazards }) => hazards);
 }
 
-export const paperKinds: readonly PaperKind[] = [
+const kinds: readonly PaperKind[] = [
   {
     kind: 'quote',
     of: 'order',
@@ -133,3 +135,13 @@ export const paperKinds: readonly PaperKind[] = [
     make: calendarPaper,
   },
 ];
+
+export const paperKinds: readonly PaperKind[] = kinds.map((each) => ({ ...each, make: inWorkshopUnits(each.make) }));
+
+/** Data stays as it is; what is read on the paper is in the workshop's units. */
+function inWorkshopUnits(make: MakePaper): MakePaper {
+  return (input) => {
+    const made = make(input);
+    return made.ok ? ok({ ...made.value, document: documentInUnits(made.value.document, displayFor(input)) }) : made;
+  };
+}

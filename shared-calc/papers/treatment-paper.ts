@@ -1,5 +1,9 @@
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
+import { sayAllFigures, sayFigures } from '#shared-calc/quantity/said-figures.ts';
 import { cautionsBlock, paragraph, type PaperBlock, type PaperDocument } from './document.ts';
-import type { MakePaper } from './paper-input.ts';
+import { displayFor, type MakePaper } from './paper-input.ts';
 import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
 import { treatmentCard } from './treatment-card.ts';
 import { treatLeaves, waysSideBySide } from '#shared-calc/prepare/treat-leaves.ts';
@@ -26,7 +30,7 @@ export const treatmentPaper: MakePaper = (input) => {
   const { batchMinutes, temperature } = plan.value;
   return ok({
     data: { ...card, aim, leavesL, temperature: cleanNoise(temperature), batchMinutes },
-    document: treatmentDocument({ way, aim, leavesL, plan: plan.value }, workshop),
+    document: treatmentDocument({ way, aim, leavesL, plan: plan.value }, { workshop, display: displayFor(input) }),
   });
 };
 
@@ -41,14 +45,18 @@ export interface PlannedTreatment {
 /** One way of treating leaves, batch by batch, to stand by. */
 export function treatmentDocument(
   { way, aim, leavesL, plan }: PlannedTreatment,
-  workshop: Pick<Workshop, 'altitudeM' | 'decimalComma'>,
+  { workshop, display }: { readonly workshop: Pick<Workshop, 'altitudeM' | 'decimalComma'>; readonly display: Display },
 ): PaperDocument {
   const card = treatmentCard(way, plan);
   const { batches, batchMinutes, temperature } = plan;
-  const number = (value: number) => writeNumber(value, 2, workshop);
+  const amount = (value: number, unit: string) =>
+    shownUnit(unit, display) === unit
+      ? `${writeNumber(value, 2, workshop)} ${unitWords(unit, '')}`
+      : sayFigures(`${value.toFixed(2)} ${unit}`, display);
+  const height = workshop.altitudeM === undefined ? '' : ` at ${sayFigures(`${workshop.altitudeM} m`, display)}`;
   const blocks: readonly PaperBlock[] = [
     paragraph(
-      `${number(leavesL)} L of leaves, ${wayWords[way]}, aim ${aim}. ${number(temperature)} °C${workshop.altitudeM === undefined ? '' : ` at ${workshop.altitudeM} m`}; ${batches} ${batches === 1 ? 'batch' : 'batches'} of ${batchMinutes} min. Somebody stays by it from the first minute to the last.`,
+      `${amount(leavesL, 'L')} of leaves, ${wayWords[way]}, aim ${aim}. ${amount(temperature, 'degC')}${height}; ${batches} ${batches === 1 ? 'batch' : 'batches'} of ${batchMinutes} min. Somebody stays by it from the first minute to the last.`,
     ),
     {
       is: 'table',
@@ -57,8 +65,11 @@ export function treatmentDocument(
       right: [1, 2],
       boxes: Array.from({ length: card.batches }, (_, nth) => `Batch ${nth + 1}`),
     },
-    cautionsBlock([...card.warnings.map((warning) => ({ ...warning, about: way })), ...card.cautions]),
-    { is: 'sign', items: ['Core at its hottest, °C, each batch', 'Treated by', 'Day'] },
+    cautionsBlock([
+      ...card.warnings.map(({ says, decides }) => ({ says: sayAllFigures(says, display), decides, about: way })),
+      ...card.cautions,
+    ]),
+    { is: 'sign', items: [`Core at its hottest, ${shownUnitWords('degC', display)}, each batch`, 'Treated by', 'Day'] },
   ];
   return { title: 'Leaf treatment', blocks };
 }

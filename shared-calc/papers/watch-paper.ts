@@ -1,3 +1,4 @@
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { cautionsBlock, paragraph, sheet, type PaperBlock } from './document.ts';
 import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { watchCards, type WatchCard } from './watch-card.ts';
@@ -5,17 +6,25 @@ import { ok } from '#shared-calc/result.ts';
 
 /** Readings over 24 to 72 h with the lamps on, a card for each size, to write in and sign. */
 export const watchPaper: MakePaper = (input) => {
-  const cards = watchCards(input.bench, displayFor(input));
+  const display = displayFor(input);
+  const cards = watchCards(input.bench, display);
+  const degrees = shownUnitWords('degC', display);
   return ok({
     data: cards,
     document: {
       title: `Commissioning watch, ${titleOf(input)}`,
-      blocks: cards.flatMap((card) => cardBlocks(card, titleOf(input))),
+      blocks: cards.flatMap((card) => cardBlocks(card, { title: titleOf(input), degrees })),
     },
   });
 };
 
-function cardBlocks(card: WatchCard, title: string): readonly PaperBlock[] {
+interface CardHead {
+  readonly title: string;
+  /** The written unit of its temperatures. */
+  readonly degrees: string;
+}
+
+function cardBlocks(card: WatchCard, { title, degrees }: CardHead): readonly PaperBlock[] {
   const { called, tank, coldest, hottest, leastHours, expected, hours, cautions } = card;
   const { driest, dampest } = card.band;
   return [
@@ -29,9 +38,9 @@ function cardBlocks(card: WatchCard, title: string): readonly PaperBlock[] {
       head: ['hour'],
       rows: hours.map((hour) => [String(hour)]),
       right: [0],
-      write: ['day, time', '°C now', 'hottest', 'coldest', 'humidity %', 'who'],
+      write: ['day, time', `${degrees} now`, 'hottest', 'coldest', 'humidity %', 'who'],
     },
     cautionsBlock(cautions),
-    { is: 'sign', items: ['Hottest and coldest, °C; driest and dampest, %', 'Read by', 'Day'] },
+    { is: 'sign', items: [`Hottest and coldest, ${degrees}; driest and dampest, %`, 'Read by', 'Day'] },
   ];
 }

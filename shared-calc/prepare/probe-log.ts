@@ -1,3 +1,5 @@
+import { sayAllFigures } from '#shared-calc/quantity/said-figures.ts';
+import { plainDisplay, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { killOverTime, type CoreReading } from '#shared-calc/trade/heat/kill-total.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
@@ -74,8 +76,14 @@ export function coreHeat(readings: readonly CoreReading[], treatment: LoggedTrea
 }
 
 /** What the log shows, in one sentence; it never states that anything is sterile. */
-export function sayCoreHeat({ hottest, reached, wanted, enough, against }: CoreHeat): string {
+export function sayCoreHeat(
+  { hottest, reached, wanted, enough, against }: CoreHeat,
+  display: Display = plainDisplay,
+): string {
   const one = (figure: number) => (Math.floor(figure * 10 + 1e-9) / 10).toFixed(1);
   const end = enough ? 'The core was there long enough.' : 'Not long enough: treat this batch again.';
-  return `Core up to ${one(hottest)} degC; ${one(reached)} of ${wanted} min (${against}). ${end}`;
+  return sayAllFigures(
+    `Core up to ${one(hottest)} degC; ${one(reached)} of ${wanted} min (${against}). ${end}`,
+    display,
+  );
 }

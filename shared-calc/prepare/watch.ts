@@ -1,3 +1,5 @@
+import { sayFigures } from '#shared-calc/quantity/said-figures.ts';
+import { plainDisplay, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { timeWithin } from './straight-lines.ts';
 import type { WatchReading } from './watch-log.ts';
@@ -56,19 +58,24 @@ function watched(
 }
 
 /** What the readings show, and who decides; it never states that a tank is fit for animals. */
-export function sayWatch({ hours, temperature, humidity }: WatchReport, band: WatchBand): readonly string[] {
+export function sayWatch(
+  { hours, temperature, humidity }: WatchReport,
+  band: WatchBand,
+  display: Display = plainDisplay,
+): readonly string[] {
+  const said = (degrees: string) => sayFigures(degrees, display);
   return [
-    `Watched ${one(hours)} h: ${one(temperature.least)} to ${one(temperature.most)} degC, within ${band.lowestC} to ${band.highestC} for ${share(temperature.within)} of the time; humidity ${one(humidity.least)} to ${one(humidity.most)} %, within ${band.driest} to ${band.dampest} for ${share(humidity.within)}.`,
+    `Watched ${one(hours)} h: ${said(`${one(temperature.least)} to ${one(temperature.most)} degC, within ${band.lowestC} to ${band.highestC}`)} for ${share(temperature.within)} of the time; humidity ${one(humidity.least)} to ${one(humidity.most)} %, within ${band.driest} to ${band.dampest} for ${share(humidity.within)}.`,
     ...(hours < LEAST_WATCH
       ? [`Too short: ${LEAST_WATCH} to ${FULL_WATCH} h with the lamps on are wanted first.`]
       : []),
     ...(temperature.most > band.highestC
       ? [
-          `Over ${band.highestC} degC after ${one(temperature.mostAt)} h: keep animals out, and look for sun, lamps, heating.`,
+          `Over ${said(`${band.highestC} degC`)} after ${one(temperature.mostAt)} h: keep animals out, and look for sun, lamps, heating.`,
         ]
       : []),
     ...(temperature.least < band.lowestC
-      ? [`Below ${band.lowestC} degC: keep animals out, and look at the room at night.`]
+      ? [`Below ${said(`${band.lowestC} degC`)}: keep animals out, and look at the room at night.`]
       : []),
     ...(humidity.within < 1 - 1e-9 ? ['The humidity left the band: look at mist and vent strip.'] : []),
     'An experienced keeper or vet decides whether animals go in.',

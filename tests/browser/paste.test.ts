@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { added, emptyChange } from '#shared-calc/records/change.ts';
+import { added, emptyChange, updated } from '#shared-calc/records/change.ts';
+import type { Tank } from '#shared-calc/records/records.ts';
+import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { ok } from '#shared-calc/result.ts';
 import { boxOf, figures, goTo, quietLine, stored } from './bench-hands.ts';
 import { noneComplained, useServedBook } from './use-served-book.ts';
@@ -225,14 +227,26 @@ describe('prices that are missing', () => {
     await bare.context().grantPermissions(['clipboard-read', 'clipboard-write']);
     const said = bare.locator('main > header');
     await expect.poll(() => said.textContent()).toMatch(/at least .*3 prices missing/);
-    await bare.keyboard.press('ArrowRight');
-    await bare.keyboard.press('ArrowRight');
-    await bare.keyboard.press('ArrowRight');
     await bare.evaluate(() => navigator.clipboard.writeText('96.00\r\n13.50\r\n46.50\r\n'));
     await bare.keyboard.press('Control+v');
     await expect.poll(() => said.textContent()).not.toMatch(/at least|missing;/);
     await bare.keyboard.press('Control+z');
     await expect.poll(() => said.textContent()).toMatch(/at least .*3 prices missing/);
+  });
+});
+
+describe('measurements that are missing', () => {
+  test('pasted as a column each goes where it belongs, in one edit that is undone; an empty one is left', async () => {
+    const bare = await pages.begin('bench/J01', (book) => writeIn(book, [withoutDams(['T03', 'T07', 'T08'])]));
+    await bare.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await bare.getByRole('button', { name: '3 measures missing' }).click();
+    const said = bare.locator('main > header');
+    await expect.poll(() => said.textContent()).toMatch(/at least .*3 measures missing/);
+    await bare.evaluate(() => navigator.clipboard.writeText('75\r\n\r\n4 in\r\n'));
+    await bare.keyboard.press('Control+v');
+    await expect.poll(() => said.textContent()).toMatch(/1 measure missing/);
+    await bare.keyboard.press('Control+z');
+    await expect.poll(() => said.textContent()).toMatch(/3 measures missing/);
   });
 });
 
@@ -242,5 +256,13 @@ function withoutPrices(materials: readonly string[]): Act {
   return ({ pack, packPrice }) => {
     const gone = [...packPrice.values()].filter((price) => materials.includes(pack.get(price.pack)?.material ?? ''));
     return ok({ ...emptyChange('prices gone'), removed: gone.map((record) => added('packPrice', record)) });
+  };
+}
+
+function withoutDams(tanks: readonly string[]): Act {
+  return ({ tank }) => {
+    const measured = [...tank.values()].filter(({ id }) => tanks.includes(id));
+    const to = (from: Tank): Tank => withoutUndefined({ ...from, damHeightMm: undefined });
+    return ok({ ...emptyChange('dams gone'), updated: measured.map((from) => updated('tank', from, to(from))) });
   };
 }

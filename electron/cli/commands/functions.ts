@@ -5,6 +5,7 @@ import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import type { Command } from '#electron/cli/command.ts';
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 
@@ -82,6 +83,7 @@ export function functionInFull(entry: TradeFunction): string {
     ...mindedLines(
       [],
       (entry.cautions ?? []).map((id) => sayCaution(id)),
+      plainDisplay,
     ),
   ];
   return lines.join('\n');

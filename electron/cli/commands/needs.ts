@@ -64,7 +64,7 @@ export const needsCommand: Command = {
             '',
             `used cost ${sum(totalCoins)}, packs cost ${sum(packsTotalCoins)}, landed ${sum(landedCoins)} ${workshop.currency}`,
             ...sayEachLack(needs.value),
-            ...underFigures([], needsCautions(bench, pricing.materials)),
+            ...underFigures([], needsCautions(bench, pricing.materials), displayOf(workshop)),
           ].join('\n'),
         csv: () => needsCsv(needs.value, workshop),
       };

@@ -220,7 +220,10 @@ function shown(derived: Derived, id: string): Outcome {
     is: 'answer',
     json: { ...orderJson(standing, records, moneyOf(workshop.coinDecimals)), ...minded(derived, [standing]) },
     table: () =>
-      [orderTable(standing, derived), ...underFigures([], orderedCautions(records, [standing.order]))].join('\n'),
+      [
+        orderTable(standing, derived),
+        ...underFigures([], orderedCautions(records, [standing.order]), derived.display),
+      ].join('\n'),
     csv: () => orderCsv(supplierOrder(standing.order, records), workshop),
   };
 }

@@ -10,7 +10,7 @@ import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { writeDay } from '#shared-calc/calendar/write-day.ts';
-import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { planCautions, sayState } from '#shared-calc/papers/prep-card.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -119,20 +119,20 @@ function stepJson(step: PrepStep): Record<string, unknown> {
   };
 }
 
-function planTable(plan: PrepPlan, says: readonly string[], days: SaidDays): string {
-  const written = (day: Day) => writeDay(day, days.dateOrder);
+function planTable(plan: PrepPlan, says: readonly string[], display: Display): string {
+  const written = (day: Day) => writeDay(day, display.dateOrder);
   const steps = plan.steps.toSorted(byDay(({ date }) => date));
   const rows = steps.map((step) => [
     step.step === 'hardscape' ? 'wood, cork' : step.step,
     step.orderBy === undefined ? '' : written(step.orderBy),
     written(step.date),
-    sayState(step, days) ?? (step.state === 'open' ? '' : step.state),
+    sayState(step, display) ?? (step.state === 'open' ? '' : step.state),
   ]);
   const care = plan.care.map(({ act, date }) => [act, '', written(date)]);
   const handover = ['handover', '', written(plan.handover), ...(plan.handedOverOn === undefined ? [] : ['done'])];
   return [
     textTable(['step', 'order by', 'done or in', ''], [...rows, handover, ...care]),
     ...says,
-    ...underFigures([], planCautions(plan)),
+    ...underFigures([], planCautions(plan), display),
   ].join('\n');
 }

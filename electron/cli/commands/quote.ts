@@ -1,3 +1,4 @@
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import { knownSums, type KnownSums } from '#shared-calc/bench/order-sums.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
@@ -67,7 +68,7 @@ export const quoteCommand: Command = {
           [
             ...(named ? [`quote ${named.quote} ${named.revision} issued`] : []),
             quoteTable(sums.value, worked.value),
-            ...underFigures([], cautions),
+            ...underFigures([], cautions, displayOf(workshop)),
           ].join('\n'),
         csv: () => quoteCsv(sums.value.quote, workshop, { inside: given.flag('inside'), part: sums.value }),
         notices: named ? sayAgainst(against) : [],

@@ -131,7 +131,7 @@ function answer(run: ShoppingRun, { workshop, prices, cautions, notices = [] }: 
       cautions: cautions.map(cautionJson),
     },
     notices: [...notices, ...left.map((each) => sayNoSupplier(each, { workshop, display }))],
-    table: () => [runTable(run, money, display), ...underFigures([], cautions)].join('\n'),
+    table: () => [runTable(run, money, display), ...underFigures([], cautions, display)].join('\n'),
     csv: () => runCsv(run, workshop),
   };
 }

@@ -1,3 +1,6 @@
+import { sayAllFigures } from '#shared-calc/quantity/said-figures.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { sameDimension } from '#shared-calc/quantity/dimension.ts';
 import type { ReadOptions } from '#shared-calc/quantity/figure-reading.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
@@ -46,10 +49,13 @@ export const treatCommand: Command = {
   misuse,
   run: (given) =>
     withBook(given, (book) => {
-      const request = readRequest(given, workshopOf(book.records()));
+      const workshop = workshopOf(book.records());
+      const request = readRequest(given, workshop);
       if (!request.ok) return refusal(request.fault);
       if (request.value.leaves.leavesL === 0) return refusal('There is nothing to treat.');
-      return given.text('way') === undefined ? sideBySide(given, request.value) : oneWay(request.value);
+      return given.text('way') === undefined
+        ? sideBySide(given, request.value)
+        : oneWay(request.value, displayOf(workshop));
     }),
 };
 
@@ -145,13 +151,14 @@ function readOption(given: Arguments, name: string, options: ReadOptions): Resul
   return failed(`--${name} ${text}: give ${unit === 'share' ? 'a share, as 0.6 or 60 %' : `it in ${unit}`}.`);
 }
 
-function oneWay({ leaves, place }: TreatRequest): Outcome {
+function oneWay({ leaves, place }: TreatRequest, display: Display): Outcome {
   const plan = treatLeaves(leaves, place);
   if (!plan.ok) return refusal(plan.fault);
   return {
     is: 'answer',
     json: treatmentJson(plan.value),
-    table: () => [planTable(plan.value), ...underFigures(plan.value.warnings, plan.value.cautions)].join('\n'),
+    table: () =>
+      [planTable(plan.value, display), ...underFigures(plan.value.warnings, plan.value.cautions, display)].join('\n'),
   };
 }
 
@@ -194,15 +201,15 @@ function treatmentJson(plan: TreatmentPlan): Record<string, unknown> {
   };
 }
 
-function planTable(plan: TreatmentPlan): string {
+function planTable(plan: TreatmentPlan, display: Display): string {
   const rows = [
     ...plan.steps.map(({ name, minutes }) => [name, `${minutes} min`]),
     ['a batch', `${plan.batchMinutes} min`],
     ['batches', String(plan.batches)],
     ['by the clock', `${plan.minutes} min`],
     ['attended', `${plan.attended} min`],
-    ['temperature', `${writeNumber(plan.temperature, 2)} degC`],
-    ['by', plan.reference],
+    ['temperature', sayAllFigures(`${writeNumber(plan.temperature, 2)} degC`, display)],
+    ['by', sayAllFigures(plan.reference, display)],
   ];
   return textTable(['', ''], rows, []);
 }

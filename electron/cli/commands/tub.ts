@@ -1,6 +1,6 @@
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
-import type { SaidDays } from '#shared-calc/prepare/say-day.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import type { Act } from '#shared-calc/acts/act.ts';
 import { countTub, harvestTub } from '#shared-calc/acts/tub-moves.ts';
@@ -147,9 +147,9 @@ function tubJson({ kind, standing }: ListedTub, records: Records): Record<string
   };
 }
 
-function tubTable(tubs: readonly ListedTub[], { dateOrder }: SaidDays): string {
+function tubTable(tubs: readonly ListedTub[], display: Display): string {
   if (tubs.length === 0) return 'No tub stands.';
-  const written = (day?: Day) => (day === undefined ? '' : writeDay(day, dateOrder));
+  const written = (day?: Day) => (day === undefined ? '' : writeDay(day, display.dateOrder));
   const rows = tubs.map(({ kind, standing: { tub, startedOn, animals, mayTake, nextOn, feedOn, is } }) => [
     tub,
     kind.label,
@@ -163,7 +163,7 @@ function tubTable(tubs: readonly ListedTub[], { dateOrder }: SaidDays): string {
   const cautions = eachOnce(tubs.flatMap(({ kind }) => cultureCautions(kind)));
   return [
     textTable(['tub', 'kind', 'started', 'animals', 'may give', 'next harvest', 'feed', ''], rows, [3, 4]),
-    ...underFigures([], cautions),
+    ...underFigures([], cautions, display),
   ].join('\n');
 }
 

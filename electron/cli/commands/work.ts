@@ -37,7 +37,9 @@ export const workCommand: Command = {
         cautions: cautions.map(cautionJson),
       },
       table: () =>
-        [showWithUnit(value, unit, plainDisplay), ...working, ...underFigures(warnings, cautions)].join('\n'),
+        [showWithUnit(value, unit, plainDisplay), ...working, ...underFigures(warnings, cautions, plainDisplay)].join(
+          '\n',
+        ),
     };
   },
 };

@@ -20,6 +20,8 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { memo } from '#shared-calc/records/memo.ts';
 import { guessesAsMissing } from '#shared-calc/buy/missing.ts';
 import { countMissing } from '#shared-calc/buy/say-missing.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
+import { tankFigures } from '#shared-calc/recipe/tank-figures.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
@@ -164,7 +166,7 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
       }
     : { label: actNames.priceBySize, hint: 'Take a second size first.' };
   const list: PlaceAct = { label: actNames.saveCsv, hint: 'The bench as a list', run: save };
-  const lacks = lackAct(worked, job);
+  const lacks = [...lackAct(worked, job), ...measureAct(worked, job)];
   if (job === undefined) return [compare, prices, list, ...lacks];
   const offered = book.derived.value.job(job)?.sold?.offered.length ?? 0;
   const offers: PlaceAct = {
@@ -201,6 +203,20 @@ function lackAct({ source, sums, isWorked }: WorkedBench, job: string | undefine
   if (prices.size === 0) return [];
   const run = () => (location.hash = writeRoute('prices', ...(job === undefined ? [] : [job])));
   return [{ label: countMissing([...prices.values()]), hint: 'Give them in one list', run }];
+}
+
+/** Leads to the measurements that the sizes wait for; only sizes whose tank or cells lack a figure are looked at. */
+function measureAct({ source, sums, isWorked }: WorkedBench, job: string | undefined): readonly PlaceAct[] {
+  if (job === undefined) return [];
+  const isOpen = ({ tank, locals }: ColumnInput) => [...tankFigures(tank).values(), ...locals.values()].includes('');
+  const known = source()
+    .columns.filter((column) => isWorked(column.key) && isOpen(column))
+    .map(({ key }) => sums(key));
+  const missing = known.flatMap((each) => (each.ok ? each.value.missing : []));
+  const measures = missing.filter(({ what }) => what === 'measure');
+  if (measures.length === 0) return [];
+  const run = () => (location.hash = writeRoute('measures', job));
+  return [{ label: countMissing(measures), hint: 'Give them in one list', run }];
 }
 
 function chosenColumn({ bench }: PageStore): string {

@@ -1,3 +1,4 @@
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { Curve } from '#renderer/curves/curve.tsx';
@@ -98,7 +99,7 @@ export function KindBoard({ state, context, kind }: BoardParts) {
         jobs={jobsToStock(context).planned.map(({ job }) => job)}
       />
       {spec && <Curve spec={spec} decimalComma={workshop.decimalComma} />}
-      <Minded board={board.value} />
+      <Minded board={board.value} display={display} />
     </>
   );
 }
@@ -136,6 +137,6 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
   );
 }
 
-function Minded({ board }: { readonly board: CultureBoard }) {
-  return <CautionList cautions={boardCautions(board)} />;
+function Minded({ board, display }: { readonly board: CultureBoard; readonly display: Display }) {
+  return <CautionList cautions={boardCautions(board)} display={display} />;
 }

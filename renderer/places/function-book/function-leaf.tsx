@@ -1,3 +1,4 @@
+import { cautionInUnits } from '#shared-calc/cautions/caution-in-units.ts';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
@@ -52,7 +53,7 @@ export function FunctionLeaf({ entry, context, tryExample }: LeafParts) {
       </section>
       <CautionParts
         cautions={(entry.cautions ?? []).map((id) => {
-          const caution = sayCaution(id);
+          const caution = cautionInUnits(sayCaution(id), context.display);
           return { words: sayUnits(caution.says), decides: sayDecided(caution) };
         })}
       />

@@ -36,7 +36,7 @@ export function PlaceChecks({ job, context }: JobPart) {
           </li>
         ))}
       </ul>
-      <CautionList cautions={cautions} />
+      <CautionList cautions={cautions} display={context.display} />
     </section>
   );
 }

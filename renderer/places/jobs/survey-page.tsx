@@ -152,7 +152,7 @@ function Ask({ question: { key, limits }, ...part }: Answering & { readonly ques
       ) : (
         <Written {...part} name={key} hint={unasked === undefined ? limits : `not asked; for ${limits}`} />
       )}
-      <CautionList cautions={surveyCautions(survey, key)} />
+      <CautionList cautions={surveyCautions(survey, key)} display={part.context.display} />
     </div>
   );
 }

@@ -82,7 +82,7 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
               />
               <NeedsTable view={needs.value} columns={columns} basis={pricing.basis} {...context} />
               <Suppliers view={needs.value} context={context} />
-              <CautionList cautions={needsCautions(worked.bench())} />
+              <CautionList cautions={needsCautions(worked.bench())} display={context.display} />
             </>
           ) : (
             <Refused says={needs.fault} />

@@ -64,7 +64,7 @@ function Order({ standing, context, api, asked }: OrderParts) {
       <Lines standing={standing} context={context} asked={asked} />
       <OrderButtons standing={standing} api={api} asked={asked} />
       {order.note !== '' && <Hint>{order.note}</Hint>}
-      <CautionList cautions={orderedCautions(records, [order])} />
+      <CautionList cautions={orderedCautions(records, [order])} display={context.display} />
     </>
   );
 }

@@ -56,7 +56,7 @@ export function ReceiveDialog({ standing, api, close }: DialogParts) {
           </DialogScroll>
           <DeliveryFields context={context} typed={typed} hasPlants={hasPlants} change={change} enter={enter} />
           <Hint>What was ordered for a job is kept for it.</Hint>
-          <CautionList cautions={orderedCautions(context.records, [order])} />
+          <CautionList cautions={orderedCautions(context.records, [order])} display={context.display} />
         </>
       )}
     </AskDialog>

@@ -1,3 +1,4 @@
+import { documentInUnits } from '#shared-calc/papers/document-in-units.ts';
 import type { JSX } from 'preact';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { jobDocument } from '#renderer/print/job-document.ts';
@@ -50,7 +51,12 @@ function treatmentOf({ state, context, job }: PartView): Result<PaperDocument, s
   if (!treatment.ok) return treatment;
   const { chosen, leavesL, aim } = treatment.value;
   if (!chosen.plan.ok) return chosen.plan;
-  return ok(treatmentDocument({ way: chosen.way, aim, leavesL, plan: chosen.plan.value }, workshop));
+  return ok(
+    documentInUnits(
+      treatmentDocument({ way: chosen.way, aim, leavesL, plan: chosen.plan.value }, context),
+      context.display,
+    ),
+  );
 }
 
 function labelsOf({ context, one }: PartView): Result<PaperDocument, string> {
@@ -64,5 +70,7 @@ function areasOf({ context }: PartView): Result<PaperDocument, string> {
     planned.map(({ job, plan }) => ({ job, care: plan.care })),
     context.today,
   );
-  return areas.length === 0 ? failed('No tank stands with a client yet.') : ok(areasDocument(areas, context.display));
+  return areas.length === 0
+    ? failed('No tank stands with a client yet.')
+    : ok(documentInUnits(areasDocument(areas, context.display), context.display));
 }

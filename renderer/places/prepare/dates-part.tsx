@@ -48,7 +48,7 @@ export function DatesPart(view: PartView) {
       <div class={look['twoColumns']}>
         <ActsTable rows={rows} context={context} />
         <Care plan={plan.value} days={context.display} />
-        <CautionList cautions={planCautions(plan.value.plan)} />
+        <CautionList cautions={planCautions(plan.value.plan)} display={context.display} />
       </div>
       <TimeLine
         dateOrder={context.display.dateOrder}

@@ -1,3 +1,6 @@
+import { sayAllFigures, sayFigures } from '#shared-calc/quantity/said-figures.ts';
+import { degreesOf } from '#renderer/curves/degrees.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { useMemo } from 'preact/hooks';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { Curve } from '#renderer/curves/curve.tsx';
@@ -37,7 +40,7 @@ export function LeavesPart(view: PartView) {
         wrong={treatment.ok ? undefined : treatment.fault}
         decimalComma={decimalComma}
       />
-      {treatment.ok && <Ways asked={treatment.value} state={state} decimalComma={decimalComma} />}
+      {treatment.ok && <Ways asked={treatment.value} state={state} display={context.display} />}
       {treatment.ok && <ChosenWay view={view} asked={treatment.value} />}
       <Batches view={view} asked={treatment.ok ? treatment.value : undefined} moistened={texts.moistened} />
     </>
@@ -114,12 +117,13 @@ function Vessel({ name, unit, usual, texts, set }: VesselParts) {
 interface WaysParts {
   readonly asked: TreatmentWish;
   readonly state: PrepareState;
-  readonly decimalComma: boolean;
+  readonly display: Display;
 }
 
 const wayWords = { steam: 'Pressure steam', boil: 'Boil', bake: 'Bake' } as const;
 
-function Ways({ asked: { ways, chosen }, state, decimalComma }: WaysParts) {
+function Ways({ asked: { ways, chosen }, state, display }: WaysParts) {
+  const degrees = degreesOf(display);
   const choose = (way: TreatmentTexts['way']) => (state.treatment.value = { ...state.treatment.value, way });
   return (
     <Table
@@ -139,9 +143,10 @@ function Ways({ asked: { ways, chosen }, state, decimalComma }: WaysParts) {
         {
           head: 'Batches',
           figure: true,
-          cell: ({ plan }) => (plan.ok ? plan.value.batches : { span: 7, says: sayUnits(plan.fault) }),
+          cell: ({ plan }) =>
+            plan.ok ? plan.value.batches : { span: 7, says: sayUnits(sayAllFigures(plan.fault, display)) },
         },
-        planned('At °C', ({ temperature }) => writeNumber(temperature, 2, { decimalComma })),
+        planned(`At ${degrees.unit}`, ({ temperature }) => writeNumber(degrees.of(temperature), 2, display)),
         planned('Heat-up, core', ({ comeUp }) => comeUp),
         planned('Hold', ({ hold }) => hold),
         planned('A batch', ({ batchMinutes }) => batchMinutes),
@@ -167,14 +172,15 @@ interface ChosenParts {
 }
 
 function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: ChosenParts) {
+  const { display } = context;
   const { altitudeM, decimalComma } = context.workshop;
   const { way, plan } = chosen;
   const spec = useMemo(() => {
     if (!plan.ok) return undefined;
     const { batches, batchMinutes } = plan.value;
-    const under = `Loose leaves, ${wayWords[way].toLowerCase()}${altitudeM === undefined ? '' : ` at ${altitudeM} m`}; one of ${batches} ${batches === 1 ? 'batch' : 'batches'}, ${batchMinutes} minutes each`;
-    return treatmentSpec(way, plan.value, { under, decimalComma });
-  }, [JSON.stringify(plan), way, altitudeM, decimalComma]);
+    const under = `Loose leaves, ${wayWords[way].toLowerCase()}${altitudeM === undefined ? '' : ` at ${sayFigures(`${altitudeM} m`, display)}`}; one of ${batches} ${batches === 1 ? 'batch' : 'batches'}, ${batchMinutes} minutes each`;
+    return treatmentSpec(way, plan.value, { under, display });
+  }, [JSON.stringify(plan), way, altitudeM, display]);
   if (!plan.ok) return null;
   return (
     <section class={css['twoColumns']}>
@@ -188,11 +194,11 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
         <Cautions>
           {plan.value.warnings.map(({ says, decides }) => (
             <Caution key={says} decides={`${whoDecides(decides)}.`}>
-              {sayUnits(says)}
+              {sayUnits(sayAllFigures(says, display))}
             </Caution>
           ))}
         </Cautions>
-        <CautionList cautions={plan.value.cautions} />
+        <CautionList cautions={plan.value.cautions} display={display} />
         <p>
           <Link href={writeCards(job?.id, 'treatment')}>
             On paper, to stand by: {writeNumber(leavesL, 2, { decimalComma })} L

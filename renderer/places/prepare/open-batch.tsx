@@ -1,3 +1,4 @@
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { Curve } from '#renderer/curves/curve.tsx';
@@ -45,7 +46,7 @@ export function OpenBatch({ view: { state, context, job }, batch }: OpenBatchPar
       {batch.aim === 'clean' && batch.way === 'bake' && (
         <Checkbox label="Moistened 16 h before" on={moistened} turn={setMoistened} />
       )}
-      <Reached batch={batch} moistened={moistened} decimalComma={context.workshop.decimalComma} />
+      <Reached batch={batch} moistened={moistened} display={context.display} />
     </article>
   );
 }
@@ -88,28 +89,28 @@ function CoreLog({ api, batch }: LogParts) {
 interface ReachedParts {
   readonly batch: TreatmentBatch;
   readonly moistened: boolean;
-  readonly decimalComma: boolean;
+  readonly display: Display;
 }
 
 /** What the batch's core log proves, in a sentence and in two charts. */
-function Reached({ batch, moistened, decimalComma }: ReachedParts) {
+function Reached({ batch, moistened, display }: ReachedParts) {
   const { log, way, aim } = batch;
   const treatment = useMemo(() => ({ way, aim, moistened }), [way, aim, moistened]);
   const heat = useMemo(() => (log.length < 2 ? undefined : coreHeat(log, treatment)), [log, treatment]);
   const specs = useMemo(
-    () => (heat?.ok ? probeSpecs(log, treatment, { heat: heat.value, decimalComma }) : []),
-    [heat, decimalComma],
+    () => (heat?.ok ? probeSpecs(log, treatment, { heat: heat.value, display }) : []),
+    [heat, display],
   );
   if (!heat) return <EmptyNote>No core log yet: what the leaves reached is not known.</EmptyNote>;
   if (!heat.ok) return <Fault>{heat.fault}</Fault>;
   return (
     <>
       <p class={heat.value.enough ? css['reached'] : `${css['reached']} ${css['short']}`} role="status">
-        {sayUnits(sayCoreHeat(heat.value))}
+        {sayUnits(sayCoreHeat(heat.value, display))}
       </p>
       <div class={css['plates']}>
         {specs.map((spec) => (
-          <Curve key={spec.up.unit} spec={spec} decimalComma={decimalComma} />
+          <Curve key={spec.up.unit} spec={spec} decimalComma={display.decimalComma === true} />
         ))}
       </div>
     </>

@@ -1,3 +1,4 @@
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { Curve } from '#renderer/curves/curve.tsx';
@@ -61,7 +62,7 @@ export function Readings({ view: { state, context, job }, size }: ReadingsParts)
         </Button>
       </Buttons>
       <Wrong says={[wrong, band.ok ? undefined : band.fault, ...logFaults(log)]} />
-      {log?.ok && band.ok && <Report readings={log.value} band={band.value} decimalComma={decimalComma} />}
+      {log?.ok && band.ok && <Report readings={log.value} band={band.value} display={context.display} />}
     </section>
   );
 }
@@ -118,13 +119,13 @@ function BandEntries({ texts, set, by, sign }: BandParts) {
 interface ReportParts {
   readonly readings: readonly WatchReading[];
   readonly band: WatchBand;
-  readonly decimalComma: boolean;
+  readonly display: Display;
 }
 
-function Report({ readings, band, decimalComma }: ReportParts) {
-  const says = sayWatch(watchReport(readings, band), band);
+function Report({ readings, band, display }: ReportParts) {
+  const says = sayWatch(watchReport(readings, band), band, display);
   const bandKey = Object.values(band).join();
-  const specs = useMemo(() => watchSpecs(readings, band, decimalComma), [readings, bandKey, decimalComma]);
+  const specs = useMemo(() => watchSpecs(readings, band, display), [readings, bandKey, display]);
   return (
     <>
       <div class={css['pressing']} role="status">
@@ -134,7 +135,7 @@ function Report({ readings, band, decimalComma }: ReportParts) {
       </div>
       <div class={css['plates']}>
         {specs.map((spec) => (
-          <Curve key={spec.up.unit} spec={spec} decimalComma={decimalComma} />
+          <Curve key={spec.up.unit} spec={spec} decimalComma={display.decimalComma === true} />
         ))}
       </div>
     </>

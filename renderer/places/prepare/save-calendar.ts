@@ -1,3 +1,4 @@
+import { cautionInUnits } from '#shared-calc/cautions/caution-in-units.ts';
 import { saveText } from '#renderer/store/save-text.ts';
 import { fileName } from '#renderer/print/file-name.ts';
 import { calendarFile, type CalendarEntry } from '#shared-calc/papers/calendar-file.ts';
@@ -43,8 +44,16 @@ function save(
   name: string,
   entries: readonly CalendarEntry[],
 ): void {
+  const said = entries.map(({ cautions = [], ...entry }) => ({
+    ...entry,
+    cautions: cautions.map((caution) => cautionInUnits(caution, context.display)),
+  }));
   const file = fileName(`${name} prep plan`, 'ics');
-  const text = calendarFile({ name: `${name}, ${context.workshop.name}`, stamp: new Date().toISOString(), entries });
+  const text = calendarFile({
+    name: `${name}, ${context.workshop.name}`,
+    stamp: new Date().toISOString(),
+    entries: said,
+  });
   saveText(document, file, text, 'text/calendar;charset=utf-8');
   state.api.say(`${entries.length} dates are saved as ${file}.`);
 }

@@ -66,7 +66,10 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
           <li key={says}>{says}</li>
         ))}
       </ul>
-      <CautionList cautions={eachOnce([...card.cautions, ...card.audience, ...card.protection])} />
+      <CautionList
+        cautions={eachOnce([...card.cautions, ...card.audience, ...card.protection])}
+        display={context.display}
+      />
       <p>
         <Link href={writeCards(job.id, 'animals-in')}>{actNames.onPaper}</Link>
       </p>

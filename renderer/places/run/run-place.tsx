@@ -186,7 +186,7 @@ function Run({ shown, state, material }: RunParts) {
           />
         );
       })}
-      <CautionList cautions={runCautions(facts.benches, run)} />
+      <CautionList cautions={runCautions(facts.benches, run)} display={context.display} />
       {nothing.length > 0 && (
         <section class={css['supplier']}>
           <h2>Nothing to order</h2>

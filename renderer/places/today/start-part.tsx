@@ -1,14 +1,12 @@
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { CurrencyField } from '#renderer/books/currency-field.tsx';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
-import { lackRoute } from '#renderer/frame/lack-route.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Fields, SettledField } from '#renderer/kit/field.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import type { Missing } from '#shared-calc/buy/missing.ts';
-import { sayMissingFigure } from '#shared-calc/buy/say-missing.ts';
 import { jobsThatLack, type StartEntry, type StartField } from '#shared-calc/derive/start-list.ts';
 import { added, type Added } from '#shared-calc/records/change.ts';
 import { freshRecord, putField } from '#shared-calc/records/edit-field.ts';
@@ -154,38 +152,39 @@ interface LackedParts extends Pick<PartParts, 'context'> {
 const nothingLacks = <Hint>Nothing is missing that a job waits for.</Hint>;
 const noJobYet = <Hint>The first job says what it needs: give its tank, recipe and job first.</Hint>;
 
-/** Prices are typed or pasted as a column in their grid. */
+/** Prices and measurements are typed or pasted as a column in their grids. */
 function LackedPrices({ missing, context }: LackedParts) {
-  const jobs = jobsThatLack(context);
   if (missing.length === 0) return context.records.size.size === 0 ? noJobYet : nothingLacks;
-  const names = missing.slice(0, MOST_NAMES).map(({ label }) => label);
-  const more = missing.length - names.length;
-  return (
-    <>
-      <p>
-        <Link href={writeRoute('prices', ...jobs)}>
-          {missing.length === 1 ? 'Write the price' : `Write the ${missing.length} prices`} in their grid, or paste a
-          column
-        </Link>
-      </p>
-      <Hint>{`${names.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`}</Hint>
-    </>
-  );
+  const href = writeRoute('prices', ...jobsThatLack(context));
+  return <InGrid missing={missing} href={href} names={['price', 'prices']} />;
+}
+
+function LackedMeasures({ missing, context }: LackedParts) {
+  if (missing.length === 0) return context.records.size.size === 0 ? noJobYet : nothingLacks;
+  const href = writeRoute('measures', ...jobsThatLack(context));
+  return <InGrid missing={missing} href={href} names={['measurement', 'measurements']} />;
 }
 
 /** The grid has them all. */
 const MOST_NAMES = 12;
 
-/** A measure is given at its tank or size. */
-function LackedMeasures({ missing, context }: LackedParts) {
-  if (missing.length === 0) return context.records.size.size === 0 ? noJobYet : nothingLacks;
+interface GridParts extends Pick<LackedParts, 'missing'> {
+  readonly href: string;
+  readonly names: readonly [one: string, several: string];
+}
+
+function InGrid({ missing, href, names: [one, several] }: GridParts) {
+  const labels = missing.slice(0, MOST_NAMES).map(({ label }) => label);
+  const more = missing.length - labels.length;
   return (
     <>
-      {missing.map((each) => (
-        <p key={`${each.of} ${each.label}`}>
-          <Link href={lackRoute(each, context.records)}>{sayMissingFigure(each)}</Link>
-        </p>
-      ))}
+      <p>
+        <Link href={href}>
+          {missing.length === 1 ? `Write the ${one}` : `Write the ${missing.length} ${several}`} in their grid, or paste
+          a column
+        </Link>
+      </p>
+      <Hint>{`${labels.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`}</Hint>
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { describe, expect, test } from 'vitest';
 import { plannedCore } from '#renderer/curves/planned-core.ts';
 import { treatmentSpec } from '#renderer/curves/treatment-spec.ts';
@@ -48,7 +49,7 @@ describe('plannedCore', () => {
 
 describe('treatmentSpec', () => {
   test('parts of a batch stand in their order, over after 15, 25, 51, 102 and 127 minutes', () => {
-    const spec = treatmentSpec('steam', planOf('steam'), { under: '', decimalComma: false });
+    const spec = treatmentSpec('steam', planOf('steam'), { under: '', display: plainDisplay });
     expect([spec?.across.ticks, spec?.phases?.map(({ words }) => words)]).toEqual([
       [0, 15, 25, 51, 102, 127],
       ['heat', 'vent', 'come up', 'hold, 51 min', 'release'],

@@ -1,3 +1,4 @@
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { describe, expect, test } from 'vitest';
 import { probeSpecs } from '#renderer/curves/probe-spec.ts';
 import { coreHeat, type LoggedTreatment } from '#shared-calc/prepare/probe-log.ts';
@@ -6,7 +7,7 @@ import type { CoreReading } from '#shared-calc/trade/heat/kill-total.ts';
 function specsOf(log: readonly CoreReading[], treatment: LoggedTreatment) {
   const heat = coreHeat(log, treatment);
   if (!heat.ok) throw new Error(heat.fault);
-  return probeSpecs(log, treatment, { heat: heat.value, decimalComma: false });
+  return probeSpecs(log, treatment, { heat: heat.value, display: plainDisplay });
 }
 
 describe('probeSpecs', () => {

@@ -1,3 +1,4 @@
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { describe, expect, test } from 'vitest';
 import { watchSpecs } from '#renderer/curves/watch-spec.ts';
 
@@ -25,7 +26,7 @@ function limit(up: number) {
 
 describe('watchSpecs', () => {
   test('temperature and humidity each against the band, every reading in the table', () => {
-    expect(watchSpecs(readings, band, false)).toEqual([
+    expect(watchSpecs(readings, band, plainDisplay)).toEqual([
       {
         title: 'Temperature from 22.0 to 28.0 °C',
         under: 'over 24.0 hours, against a band of 18.0 to 27.0 °C',
@@ -70,7 +71,7 @@ describe('watchSpecs', () => {
   });
 
   test('a workshop with a decimal comma reads commas', () => {
-    const [first] = watchSpecs(readings, band, true);
+    const [first] = watchSpecs(readings, band, { ...plainDisplay, decimalComma: true });
     expect(first?.table.rows[1]).toEqual(['12,0', '28,0', 'no']);
   });
 });

@@ -36,6 +36,8 @@ describe('routeWithJob', () => {
     ['#/prepare', '#/prepare/J02'],
     ['#/cards/J01/build', '#/cards/J02/build'],
     ['#/jobs/J01/survey', '#/jobs/J02/survey'],
+    ['#/measures/J01/T07, dam', '#/measures/J02'],
+    ['#/measures', undefined],
     ['#/store/M01', undefined],
     ['#/cultures', undefined],
   ])('%s with another job is %s', (from, to) => {
