@@ -1,3 +1,5 @@
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 export interface LogFault {
@@ -24,10 +26,18 @@ export function logRows(text: string): readonly LogRow[] {
     .filter(({ fields }, at) => at > 0 || fields.some((field) => /\d/.test(field)));
 }
 
+/** A figure with F behind it is read as what it is in degC; one without a unit is degC. */
+const fahrenheit = /([+\-\u2212]?\d+(?:[.,]\d*)?)\s*(?:°\s*F|degF|F)(?=$|[\s,;])/gi;
+
 function fieldsOf(line: string): readonly string[] {
-  const bare = line.replaceAll(/(\d)\s*(?:°\s*C|degC|C|min|h|%)(?=$|[\s,;])/gi, '$1');
+  const metric = line.replaceAll(fahrenheit, (_, figure: string) => inCelsius(figure));
+  const bare = metric.replaceAll(/(\d)\s*(?:°\s*C|degC|C|min|h|%)(?=$|[\s,;])/gi, '$1');
   const fields = partsOf(bare, /[\t;]+|,\s+|\s+/);
   return fields.length === 1 ? partsOf(bare, ',') : fields;
+}
+
+function inCelsius(figure: string): string {
+  return String(cleanNoise(toBase(plainNumber(figure) ?? Number.NaN, unitOf('degF'))));
 }
 
 function partsOf(line: string, between: string | RegExp): readonly string[] {

@@ -67,7 +67,7 @@ function CoreLog({ api, batch }: LogParts) {
   return (
     <div>
       <label class={css['log']}>
-        Core probe: minutes and °C, a row a reading, typed or pasted
+        Core probe: minutes and °C, a row a reading, typed or pasted; °F with F behind it, as 12 184F
         <NoteArea
           look="log"
           rows={8}

@@ -1,4 +1,4 @@
-import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { Curve } from '#renderer/curves/curve.tsx';
@@ -47,7 +47,9 @@ export function Readings({ view: { state, context, job }, size }: ReadingsParts)
       <MutedLine>{keptWords(saved, context.display)}</MutedLine>
       <BandEntries texts={texts} set={setTexts} by={by} sign={setBy} />
       <label class={css['log']}>
-        Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85; then the room if read, as 21 45
+        {shownUnit('degC', context.display) === 'degF'
+          ? 'Readings: time, temperature and humidity, a row a reading, as 14:30 76F 85; then the room if read, as 70F 45. A temperature without F is °C'
+          : 'Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85; then the room if read, as 21 45'}
         <NoteArea
           look="log"
           rows={8}

@@ -11,6 +11,7 @@ describe('readWatchLog', () => {
     ['hours', '0 22.5 80\n12 25 91'],
     ['hours that do not begin at 0', '3\t22.5\t80\n15\t25\t91'],
     ['times of day, over midnight', 'time degC humidity\n18:00 22.5 °C 80 %\n06:00 25 °C 91 %'],
+    ['Fahrenheit, where it is said', '0 72.5F 80\n12 77 °F 91'],
     ['days and times', '2027-04-08 18:00; 22,5; 80\n2027-04-09 06:00; 25; 91'],
     ['days and times as a logger writes them', '2027-04-08T18:00:00,22.5,80\n2027-04-09T06:00:00,25,91'],
   ])('reads %s', (_how, text) => {
