@@ -96,7 +96,8 @@ function noRecipe(book: PageStore['book'], asked: Asked, next: string | undefine
           There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
           <Button look="plain" onClick={() => (asked.value = 'new')}>
             {actNames.newRecipe}
-          </Button>{' or '}
+          </Button>
+          {' or '}
           <Button look="plain" onClick={() => void book.doAct('put', { kind: 'recipe', record: firstRecipe })}>
             Begin an empty recipe
           </Button>
