@@ -117,7 +117,16 @@ describe('makeRecipe', () => {
     });
     const records = { ...made(answers), tank: demo.tank };
     const species = { species_ceiling: '27 degC', species_floor: '18 degC', band_low: '70 %', band_high: '95 %' };
-    const job = new Map([...Object.entries(species), ['dip_allowed', '10 %']]);
+    const place = {
+      altitude: '650 m',
+      room_summer: '26 degC',
+      room_winter: '20 degC',
+      room_lowest: '16 degC',
+      humidity_summer: '55 %',
+      humidity_winter: '40 %',
+      shelf_rating: '100 kg',
+    };
+    const job = new Map([...Object.entries({ ...species, ...place }), ['dip_allowed', '10 %']]);
     const bench = openBench({
       lines: linesOf(records, 'R1'),
       columns: [demoColumn(records, 'T07')],
