@@ -19,7 +19,7 @@ import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import { LIMITS, limitOfRow, limitPanel, limitRowId } from './limit-rows.ts';
 import { movedStore, type MovedCells } from './moved-store.ts';
-import { nextAmong, nextFlag } from './next-flag.ts';
+import { flaggedIn, nextMarked, type IsMarked } from './next-marked.ts';
 import { panelActs } from './panel-acts-of.ts';
 import { panelOf } from './panel-of.ts';
 import { isOpen, toggled } from './section-rows.ts';
@@ -85,7 +85,6 @@ export function openBenchStore(parts: BenchParts): BenchStore {
   const steps = signal<readonly string[]>([]);
   const view = computed(() => session.opened.value?.shown.view.value ?? emptyView);
   const panelTurn = turnsOf({ session, display, chosen, steps });
-  const panel = computed(() => panelNow(panelTurn.value));
   const choose = (place: BoxPlace | undefined) => {
     if (place?.row === chosen.peek()?.row && place?.column === chosen.peek()?.column) return;
     steps.value = [];
@@ -95,12 +94,13 @@ export function openBenchStore(parts: BenchParts): BenchStore {
   const moved = movedStore({ session, display, clock, tell: book.tellMoved });
   const stopConfirming = confirming({ book, clock, opened: session.opened, display });
   const reveal = (row: string) => revealIn(session.opened.peek(), row);
+  const after = markedAfter(session, chosen);
   return {
     opened: session.opened,
     display,
     view,
     chosen,
-    panel,
+    panel: computed(() => panelNow(panelTurn.value)),
     panelTurn,
     sizes: sizesIn(view),
     title: computed(() => session.opened.value?.worked.source().title ?? ''),
@@ -116,9 +116,9 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     open: session.open,
     reveal,
     findLine: (words) => foundLine(session, words, chosen.peek(), reveal),
-    nextFlag: (back) => flagAfter(session, chosen.peek(), back, reveal),
+    nextFlag: (back) => after(back, ({ shown }) => flaggedIn(shown.scans)),
     moved: moved.cells,
-    nextMoved: (back) => movedAfter({ session, cells: moved.cells.peek() }, chosen.peek(), back, reveal),
+    nextMoved: (back) => after(back, () => (column, row) => moved.cells.peek().get(column)?.has(row) ?? false),
     compare: (one, other) => comparison(session.opened.peek(), one, other),
     close: () => {
       stopConfirming();
@@ -224,36 +224,18 @@ function firstRow(opened: OpenedBench): string | undefined {
   return opened.shown.view.peek().rows.find((each) => each.kind === 'line')?.id;
 }
 
-function flagAfter(
-  session: BenchSession,
-  chosen: BoxPlace | undefined,
-  back: boolean,
-  reveal: (row: string) => boolean,
-): BoxPlace | undefined {
-  const opened = session.opened.peek();
-  if (!opened) return undefined;
-  const source = opened.worked.source();
-  const lines = [...source.lines.map((line) => line.name), ...opened.shown.limitUses().map(limitRowId)];
-  const columns = source.columns.map((column) => column.key);
-  const place = nextFlag({ lines, columns, scans: opened.shown.scans }, chosen, back);
-  if (place) reveal(place.row);
-  return place;
-}
-
-function movedAfter(
-  { session, cells }: { readonly session: BenchSession; readonly cells: MovedCells },
-  chosen: BoxPlace | undefined,
-  back: boolean,
-  reveal: (row: string) => boolean,
-): BoxPlace | undefined {
-  const source = session.opened.peek()?.worked.source();
-  if (!source) return undefined;
-  const lines = source.lines.map((line) => line.name);
-  const columns = source.columns.map((column) => column.key);
-  const isMoved = (column: string, row: string) => cells.get(column)?.has(row) ?? false;
-  const place = nextAmong({ lines, columns, isMarked: isMoved }, chosen, back);
-  if (place) reveal(place.row);
-  return place;
+/** Finds the next marked cell after the chosen one, and opens its section. */
+function markedAfter(session: BenchSession, chosen: ReadonlySignal<BoxPlace | undefined>) {
+  return (back: boolean, isMarkedIn: (opened: OpenedBench) => IsMarked): BoxPlace | undefined => {
+    const opened = session.opened.peek();
+    if (!opened) return undefined;
+    const source = opened.worked.source();
+    const lines = [...source.lines.map((line) => line.name), ...opened.shown.limitUses().map(limitRowId)];
+    const columns = source.columns.map((column) => column.key);
+    const place = nextMarked({ lines, columns, isMarked: isMarkedIn(opened) }, chosen.peek(), back);
+    if (place) revealIn(opened, place.row);
+    return place;
+  };
 }
 
 function comparison(opened: OpenedBench | undefined, one: string, other: string): Comparison | undefined {
