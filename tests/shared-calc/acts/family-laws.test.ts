@@ -13,7 +13,7 @@ import { lineMarks, tankMarks } from '#shared-calc/recipe/family-marks.ts';
 import { descendantsOf } from '#shared-calc/recipe/family.ts';
 import { linesFor, linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
@@ -100,16 +100,13 @@ function written(all: readonly Step[], from: Records = family): Records {
 }
 
 /** The lines of a recipe on each tank, by name and in order; an id and a sort key may be others. */
-function whole(from: Records, of: string): readonly unknown[] {
+function whole(from: Records, of: string): readonly (readonly Line[])[] {
   return tanks.map((tank) => linesFor(from, of, tank).map((line) => ({ ...line, id: '', recipe: '', order: '' })));
 }
 
 /** The same, whatever the order: a line that was moved may stand elsewhere once it is the parent's. */
-function wholeByName(from: Records, of: string): readonly unknown[] {
-  return tanks.map((tank) => {
-    const lines = linesFor(from, of, tank).map((line) => ({ ...line, id: '', recipe: '', order: '' }));
-    return new Map(lines.map((line) => [line.name, line]));
-  });
+function wholeByName(from: Records, of: string): readonly ReadonlyMap<string, Line>[] {
+  return whole(from, of).map((lines) => new Map(lines.map((line) => [line.name, line])));
 }
 
 function figures(from: Records, of: string): readonly unknown[] {
