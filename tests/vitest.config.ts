@@ -11,8 +11,6 @@ const long = [
   // Slow ones of the whole program; the others of their folders show the usual way.
   'tests/browser/{asked-and-said,box-states,bridge,cards-on-paper,drawing,first-quote,grid-hands,hostile,house-change,killed-service,main-job,paste,rule-faults,two-windows,whole-life,whole-life-by-keys}.test.ts',
   'tests/electron/host/killed-host.test.ts',
-  // Draws pictures of every size of icon.
-  'tests/electron/package/icon-files.test.ts',
   'tests/faults/kills.test.ts',
   'tests/renderer/store/rename-every-line.test.ts',
   'tests/renderer/books/book-place.test.ts',

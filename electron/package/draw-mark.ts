@@ -5,11 +5,18 @@ export interface Picture {
 }
 
 interface Shape {
-  readonly corners: readonly (readonly [x: number, y: number])[];
-  readonly closed: boolean;
   readonly fill: Colour | undefined;
   readonly stroke: Colour | undefined;
-  readonly strokeWidth: number;
+  readonly inside: Box;
+  /** Where its stroke lies: a bar for each straight piece. */
+  readonly bars: readonly Box[];
+}
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
 }
 
 type Colour = readonly [red: number, green: number, blue: number];
@@ -51,46 +58,50 @@ function mixed(shapes: readonly Shape[], left: number, top: number, pixel: numbe
     : [...sum.map((value) => Math.round(value / opaque)), (255 * opaque) / (FINE * FINE)];
 }
 
-function colourAt(shape: Shape, x: number, y: number): Colour | undefined {
-  if (shape.stroke && isOnStroke(shape, x, y)) return shape.stroke;
-  const [xs, ys] = [shape.corners.map(([each]) => each), shape.corners.map(([, each]) => each)];
-  const isInside = x >= Math.min(...xs) && x <= Math.max(...xs) && y >= Math.min(...ys) && y <= Math.max(...ys);
-  return isInside ? shape.fill : undefined;
+function colourAt({ fill, stroke, inside, bars }: Shape, x: number, y: number): Colour | undefined {
+  if (stroke && bars.some((bar) => isIn(bar, x, y))) return stroke;
+  return isIn(inside, x, y) ? fill : undefined;
 }
 
-/** Butt ends and mitred corners, as a path along the axes has them. */
-function isOnStroke({ corners, closed, strokeWidth }: Shape, x: number, y: number): boolean {
-  const half = strokeWidth / 2;
-  const first = corners[0];
-  const ends = closed && first ? [...corners, first] : corners;
-  return ends.slice(1).some(([toX, toY], at) => {
-    const [fromX, fromY] = ends[at] ?? [toX, toY];
-    const beyond = (isOuter: boolean) => (isOuter && !closed ? 0 : half);
-    const startsAt = beyond(at === 0);
-    const endsAt = beyond(at === ends.length - 2);
-    const along =
-      fromY === toY
-        ? { from: fromX, to: toX, is: x, across: y - fromY }
-        : { from: fromY, to: toY, is: y, across: x - fromX };
-    const isForward = along.to >= along.from;
-    const low = isForward ? along.from - startsAt : along.to - endsAt;
-    const high = isForward ? along.to + endsAt : along.from + startsAt;
-    return Math.abs(along.across) <= half && along.is >= low && along.is <= high;
-  });
+function isIn({ left, right, top, bottom }: Box, x: number, y: number): boolean {
+  return x >= left && x <= right && y >= top && y <= bottom;
 }
 
 function readShape(path: string): Shape {
   const drawn = attribute(path, 'd') ?? '';
+  const corners = readCorners(drawn);
   return {
-    corners: readCorners(drawn),
-    closed: drawn.endsWith('z'),
     fill: readColour(attribute(path, 'fill')),
     stroke: readColour(attribute(path, 'stroke')),
-    strokeWidth: Number(attribute(path, 'stroke-width') ?? 1),
+    inside: around(corners),
+    bars: barsOf(corners, drawn.endsWith('z'), Number(attribute(path, 'stroke-width') ?? 1) / 2),
   };
 }
 
-function readCorners(drawn: string): Shape['corners'] {
+type Corner = readonly [x: number, y: number];
+
+function around(corners: readonly Corner[]): Box {
+  const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
+/** Butt ends and mitred corners, as a path along the axes has them; `half` is half the width of the stroke. */
+function barsOf(corners: readonly Corner[], closed: boolean, half: number): readonly Box[] {
+  const ends = closed ? [...corners, ...corners.slice(0, 1)] : corners;
+  return ends.slice(1).map((to, at) => {
+    const from = ends[at] ?? to;
+    const before = closed || at > 0 ? half : 0;
+    const behind = closed || at < ends.length - 2 ? half : 0;
+    const { left, right, top, bottom } = around([from, to]);
+    const isForward = to[0] >= from[0] && to[1] >= from[1];
+    const [low, high] = isForward ? [before, behind] : [behind, before];
+    return from[1] === to[1]
+      ? { left: left - low, right: right + high, top: top - half, bottom: bottom + half }
+      : { left: left - half, right: right + half, top: top - low, bottom: bottom + high };
+  });
+}
+
+function readCorners(drawn: string): readonly Corner[] {
   if (!/^M[\d. ]+(?:[HVhv]-?[\d.]+)*z?$/.test(drawn))
     throw new Error(`The mark has a path that is not drawn here: ${drawn}`);
   const corners: [number, number][] = [];

@@ -26,7 +26,7 @@ describe('drawMark', () => {
 });
 
 describe('iconFiles', () => {
-  test('every system finds its sizes, each a picture of that size', { timeout: 300_000 }, () => {
+  test('every system finds its sizes, each a picture of that size', () => {
     const files = iconFiles(mark);
     const pngSize = (png: Buffer) => [png.toString('latin1', 1, 4), png.readUInt32BE(16), png.readUInt32BE(20)];
     expect([...files].filter(([name]) => name.endsWith('.png')).map(([name, png]) => [name, ...pngSize(png)])).toEqual(
