@@ -31,7 +31,7 @@ function tablePlace(api: JobsApi, jobs: readonly string[]): (route: Route) => Pl
     const context = contextNow(api);
     return {
       ...view(route),
-      aside: soFar(jobs, context, 'those first that most waits for'),
+      aside: soFar(jobs, context, 'what holds up most stands first'),
       acts: [...quoteActs(jobs, context)],
     };
   };
